@@ -1,0 +1,65 @@
+package curve
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/walewise/shaping"
+)
+
+// The kinds of error in this package, for use with [errors.Is]. They are the
+// values of the same names in package shaping.
+var (
+	// ErrRange: a number or a length lies outside what is allowed.
+	ErrRange = shaping.ErrRange
+	// ErrInfeasible: each number is fine, together they cannot be worked.
+	ErrInfeasible = shaping.ErrInfeasible
+)
+
+// Error says what was asked, what was given and what would work.
+type Error struct {
+	What  string // the thing asked for, such as "rows" or "edge width"
+	Given string // what was given, as text
+	Want  string // what is allowed, or why it does not work
+
+	// Rule is the name of the rule that blocks an infeasible request, as
+	// "most" or "single.phase"; empty if no single rule does.
+	Rule string
+	// Nearest are requests close to an infeasible one that do work, each of
+	// them tried; there is at least one.
+	Nearest []Request
+
+	Err error // ErrRange or ErrInfeasible
+}
+
+// Request is what [Trace] is asked beside the edge.
+type Request struct {
+	Stitches, Rows int
+	Rules          shaping.Rules
+}
+
+func (e *Error) Error() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s %s: %s", e.What, e.Given, e.Want)
+	for i, r := range e.Nearest {
+		word := ", or "
+		if i == 0 {
+			word = "; what works: "
+		}
+		fmt.Fprintf(&b, "%s%d stitches in %d rows", word, r.Stitches, r.Rows)
+		for _, rule := range ruleList() {
+			if rule.name == e.Rule {
+				rules := r.Rules.For(-r.Stitches)
+				fmt.Fprintf(&b, " with %s %d", rule.name, *rule.of(&rules))
+			}
+		}
+	}
+	return b.String()
+}
+
+// Unwrap returns the kind of the error.
+func (e *Error) Unwrap() error { return e.Err }
+
+func rangeError(what string, given any, want string) error {
+	return &Error{What: what, Given: fmt.Sprint(given), Want: want, Err: ErrRange}
+}

@@ -1,0 +1,90 @@
+package curve_test
+
+import (
+	"errors"
+	"fmt"
+
+	"example.com/walewise/curve"
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// The right half of a round neck, 60 mm wide and 80 mm deep, at 2 stitches and 3 rows
+// to the centimetre, held every 2nd row.
+func Example() {
+	edge, err := curve.QuarterEllipse(gauge.MustParseLength("60 mm"), gauge.MustParseLength("80 mm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	r, err := curve.Trace(edge, 12, 24, shaping.Rules{Every: 2, Apart: 2})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, step := range r.Schedule {
+		fmt.Println("row", step.Row, "stitches", step.Stitches)
+	}
+	fmt.Printf("area %.3f, floor %.3f, deviation %.3f\n", r.Measure.Area, r.Measure.Floor, r.Measure.Deviation)
+	// Output:
+	// row 1 stitches -3
+	// row 3 stitches -3
+	// row 5 stitches -1
+	// row 7 stitches -1
+	// row 9 stitches -1
+	// row 11 stitches -1
+	// row 13 stitches -1
+	// row 19 stitches -1
+	// area 8.395, floor 6.288, deviation 1.176
+}
+
+func ExampleTrace_infeasible() {
+	edge, err := curve.Line(gauge.MustParseLength("60 mm"), gauge.MustParseLength("30 mm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	_, err = curve.Trace(edge, 12, 10, shaping.Rules{Every: 2, Apart: 2, Most: 2})
+	if e, ok := errors.AsType[*curve.Error](err); ok {
+		fmt.Println("blocked by:", e.Rule)
+		for _, q := range e.Nearest {
+			fmt.Printf("%d stitches, %d rows, most %d\n", q.Stitches, q.Rows, q.Rules.Most)
+		}
+	}
+	// Output:
+	// blocked by: most
+	// 12 stitches, 10 rows, most 3
+	// 12 stitches, 11 rows, most 2
+	// 10 stitches, 10 rows, most 2
+}
+
+// Steps chosen by eye, measured against the drawing they were meant to follow.
+func ExampleMeasure() {
+	edge, err := curve.QuarterEllipse(gauge.MustParseLength("60 mm"), gauge.MustParseLength("80 mm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	byEye := shaping.Schedule{
+		{Row: 1, Stitches: -4}, {Row: 3, Stitches: -3}, {Row: 5, Stitches: -2},
+		{Row: 7, Stitches: -1}, {Row: 9, Stitches: -1}, {Row: 11, Stitches: -1},
+	}
+	m, err := curve.Measure(edge, 12, 24, shaping.Rules{Every: 2}, byEye)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("area %.3f, floor %.3f, deviation %.3f\n", m.Area, m.Floor, m.Deviation)
+	// Output:
+	// area 24.322, floor 6.288, deviation 2.078
+}
+
+func ExampleEdge_Path() {
+	edge, err := curve.QuarterEllipse(gauge.MustParseLength("60 mm"), gauge.MustParseLength("80 mm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(edge.Path())
+	// Output: M 0 80 A 60 80 0 0 0 60 0
+}

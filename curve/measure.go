@@ -1,0 +1,111 @@
+package curve
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// Measures say how far a schedule lies from the drawn edge.
+type Measures struct {
+	// Area lies between the drawing and the knitted staircase, in stitch-rows: times
+	// the width of a stitch and the height of a row it is an area of fabric. Rows
+	// before the first allowed row are left out.
+	Area float64
+	// Floor is the same area with every row at its own best whole number, whatever
+	// the rules: no staircase can do better.
+	Floor float64
+	// Deviation is the greatest distance in stitches between the drawing in the
+	// middle of a row and the staircase there, over all rows.
+	Deviation float64
+}
+
+// Bounds of a box.
+const (
+	// MaxRows is the greatest number of rows that an edge may have here.
+	MaxRows = 2000
+	// MaxStitches is the greatest number of stitches that may go at an edge here.
+	MaxStitches = 1000
+)
+
+// Measure measures any schedule against the edge drawn in a box of that
+// many stitches and rows, whether or not the schedule keeps to the rules or takes
+// all the stitches; of the rules only the first allowed row matters. Stitches and
+// rows are as in [Trace], and the steps' rows count from 1 at the edge's first row.
+//
+// It returns an [*Error] that wraps [ErrRange] if the edge is the zero Edge, if
+// there are no rows, if there are more than [MaxRows] or [MaxStitches], if a step
+// stands outside the rows or the steps are out of order, if a million stitches or
+// more are gone at any row, or if the rules are not valid.
+//
+// It takes time that grows with rows + stitches.
+func Measure(edge Edge, stitches, rows int, rules shaping.Rules, schedule shaping.Schedule) (Measures, error) {
+	rules, err := checked(edge, stitches, rows, rules)
+	if err != nil {
+		return Measures{}, err
+	}
+	if err := schedule.Validate(); err != nil {
+		return Measures{}, rangeError("schedule", "out of order", err.Error())
+	}
+	const most = 1_000_000
+	gone := 0
+	for _, step := range schedule {
+		if step.Row > rows {
+			return Measures{}, rangeError("step at row", step.Row, fmt.Sprintf("the edge has %d rows", rows))
+		}
+		// Each step alone first, so that the sum cannot overflow.
+		if s := step.Stitches; s <= -most || s >= most || gone-s <= -most || gone-s >= most {
+			return Measures{}, rangeError("step of stitches", s, fmt.Sprintf("less than %d gone at any row", most))
+		}
+		gone -= step.Stitches
+	}
+	return measure(edge.shape.drawing(abs(stitches), rows), schedule, sign(stitches), rules.FirstRow()), nil
+}
+
+// measure measures a schedule whose steps that take stitches have the sign -toward.
+func measure(d *drawing, schedule shaping.Schedule, toward, firstRow int) Measures {
+	skipped := min(firstRow-1, d.rows)
+	var area, floor, deviation int64
+	from, level := 0, 0
+	stretch := func(to int) {
+		deviation = max(deviation, d.deviation(from, to, level))
+		if start := max(from, skipped); start < to {
+			area += d.area(start, to, level)
+		}
+		from = to
+	}
+	for _, step := range schedule {
+		stretch(step.Row - 1)
+		level -= toward * step.Stitches
+	}
+	stretch(d.rows)
+	for t := skipped + 1; t <= d.rows; t++ {
+		floor += d.floor(t)
+	}
+	return Measures{d.float(area), d.float(floor), d.float(deviation)}
+}
+
+// checked returns the rules for the steps of such an edge.
+func checked(edge Edge, stitches, rows int, rules shaping.Rules) (shaping.Rules, error) {
+	switch {
+	case edge.shape == nil:
+		return rules, noEdge()
+	case rows < 1 || rows > MaxRows:
+		return rules, rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows))
+	case stitches < -MaxStitches || stitches > MaxStitches:
+		return rules, rangeError("stitches", stitches, fmt.Sprintf("at most %d", MaxStitches))
+	}
+	if err := rules.Validate(); err != nil {
+		return rules, rangeError("rules", "not valid", err.Error())
+	}
+	return rules.For(-stitches), nil
+}
+
+func abs(n int) int { return max(n, -n) }
+
+func sign(n int) int {
+	if n < 0 {
+		return -1
+	}
+	return 1
+}

@@ -1,0 +1,157 @@
+package curve_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.com/walewise/curve"
+	"example.com/walewise/shaping"
+	"pgregory.net/rapid"
+)
+
+// quadrature integrates |f - level| over row r by Gauss-Legendre in 16 slices on each
+// side of the crossing. At the lower end, where an ellipse is horizontal and f has no
+// derivative, t is replaced by from + w², which makes it smooth.
+func quadrature(s sketch, r, level int) float64 {
+	from, to := float64(r-1), float64(r)
+	cuts := []float64{from, to}
+	if level > 0 && level <= s.stitches {
+		if t := s.inverse(float64(level)); from < t && t < to {
+			cuts = []float64{from, t, to}
+		}
+	}
+	sum := 0.0
+	for i := 1; i < len(cuts); i++ {
+		a, w := cuts[i-1], math.Sqrt(cuts[i]-cuts[i-1])
+		sum += gauss(0, w, func(x float64) float64 {
+			return math.Abs(s.f(a+x*x)-float64(level)) * 2 * x
+		})
+	}
+	return sum
+}
+
+func gauss(from, to float64, f func(float64) float64) float64 {
+	nodes := [...]float64{-math.Sqrt(0.6), 0, math.Sqrt(0.6)}
+	weights := [...]float64{5. / 9, 8. / 9, 5. / 9}
+	const slices = 16
+	half, sum := (to-from)/slices/2, 0.0
+	for i := range slices {
+		middle := from + float64(2*i+1)*half
+		for k, x := range nodes {
+			sum += weights[k] * half * f(middle+half*x)
+		}
+	}
+	return sum
+}
+
+// Measure agrees with numeric quadrature within 1e-6 stitch-rows, which is what this
+// quadrature is good for; the deviation within 1e-9 stitches.
+func TestMeasureEqualsQuadrature(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := rapid.SampledFrom(forms()).Draw(t, "form")
+		rows := rapid.IntRange(1, 40).Draw(t, "rows")
+		stitches := rapid.IntRange(1, 30).Draw(t, "stitches")
+		rules := drawRules(t)
+		var schedule shaping.Schedule
+		for row := 1; row <= rows; row++ {
+			if s := rapid.IntRange(-6, 6).Draw(t, "step"); s < 0 || s > 3 {
+				schedule = append(schedule, shaping.Step{Row: row, Stitches: s})
+			}
+		}
+		s := f.sketch(stitches, rows)
+		var area, floor, deviation float64
+		level := 0
+		for r := 1; r <= rows; r++ {
+			if step, ok := schedule.At(r); ok {
+				level -= step.Stitches
+			}
+			deviation = max(deviation, math.Abs(s.f(float64(r)-0.5)-float64(level)))
+			if r < firstAllowed(rules) {
+				continue
+			}
+			area += quadrature(s, r, level)
+			least := math.Inf(1)
+			for c := range stitches + 1 {
+				least = min(least, quadrature(s, r, c))
+			}
+			floor += least
+		}
+		got, err := curve.Measure(f.edge, stitches, rows, rules, schedule)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if math.Abs(got.Area-area) > 1e-6 || math.Abs(got.Floor-floor) > 1e-6 || math.Abs(got.Deviation-deviation) > 1e-9 {
+			t.Fatalf("%s: got %+v, want area %v, floor %v, deviation %v", f.name, got, area, floor, deviation)
+		}
+	})
+}
+
+// In the largest box every area is still right within 1e-7 stitch-rows for each row.
+func TestMeasureOfTheLargestBox(t *testing.T) {
+	const rows, stitches = curve.MaxRows, curve.MaxStitches
+	for _, f := range forms() {
+		s := f.sketch(stitches, rows)
+		schedule := shaping.Schedule{{Row: 10, Stitches: -400}, {Row: 700, Stitches: -600}}
+		want := 0.0
+		for r := 1; r <= rows; r++ {
+			want += s.row(r, -schedule.Through(r))
+		}
+		got := must(curve.Measure(f.edge, stitches, rows, shaping.Rules{}, schedule))
+		if math.Abs(got.Area-want) > 1e-7*rows {
+			t.Errorf("%s: got %v, want %v", f.name, got.Area, want)
+		}
+	}
+}
+
+// Zero stitches are drawn as an upright line.
+func TestMeasureOfNoStitches(t *testing.T) {
+	for _, f := range forms() {
+		r := must(curve.Trace(f.edge, 0, 10, shaping.Rules{}))
+		if len(r.Schedule) != 0 || r.Measure != (curve.Measures{}) {
+			t.Errorf("%s: got %+v, want no steps and no area", f.name, r)
+		}
+		got := must(curve.Measure(f.edge, 0, 10, shaping.Rules{}, shaping.Schedule{{Row: 4, Stitches: -2}, {Row: 6, Stitches: 2}}))
+		if want := (curve.Measures{Area: 4, Deviation: 2}); got != want {
+			t.Errorf("%s: got %+v, want %+v", f.name, got, want)
+		}
+	}
+}
+
+func TestMeasureErrors(t *testing.T) {
+	line := forms()[0].edge
+	for _, c := range []struct {
+		name           string
+		edge           curve.Edge
+		stitches, rows int
+		rules          shaping.Rules
+		schedule       shaping.Schedule
+	}{
+		{"no edge", curve.Edge{}, 4, 4, shaping.Rules{}, nil},
+		{"no rows", line, 4, 0, shaping.Rules{}, nil},
+		{"negative rows", line, 4, -1, shaping.Rules{}, nil},
+		{"too many rows", line, 4, curve.MaxRows + 1, shaping.Rules{}, nil},
+		{"too many stitches", line, curve.MaxStitches + 1, 4, shaping.Rules{}, nil},
+		{"too many coming", line, math.MinInt, 4, shaping.Rules{}, nil},
+		{"rules", line, 4, 4, shaping.Rules{Every: -1}, nil},
+		{"rules beyond", line, 4, 4, shaping.Rules{Phase: math.MaxInt}, nil},
+		{"step beyond the rows", line, 4, 4, shaping.Rules{}, shaping.Schedule{{Row: 5, Stitches: -4}}},
+		{"step at row 0", line, 4, 4, shaping.Rules{}, shaping.Schedule{{Row: 0, Stitches: -4}}},
+		{"order", line, 4, 4, shaping.Rules{}, shaping.Schedule{{Row: 2, Stitches: -2}, {Row: 1, Stitches: -2}}},
+		{"absurd step", line, 4, 4, shaping.Rules{}, shaping.Schedule{{Row: 2, Stitches: math.MinInt}}},
+		{"absurd sum", line, 4, 4, shaping.Rules{}, shaping.Schedule{{Row: 2, Stitches: 900_000}, {Row: 3, Stitches: 900_000}}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got, err := curve.Measure(c.edge, c.stitches, c.rows, c.rules, c.schedule)
+			if !errors.Is(err, curve.ErrRange) || got != (curve.Measures{}) {
+				t.Errorf("got %+v, %v", got, err)
+			}
+			if c.schedule != nil {
+				return
+			}
+			if _, err := curve.Trace(c.edge, c.stitches, c.rows, c.rules); !errors.Is(err, curve.ErrRange) {
+				t.Errorf("trace: %v", err)
+			}
+		})
+	}
+}

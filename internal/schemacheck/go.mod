@@ -1,0 +1,8 @@
+module example.com/walewise/internal/schemacheck
+
+go 1.26.0
+
+require (
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
+	golang.org/x/text v0.14.0
+)

@@ -1,0 +1,76 @@
+// Package worked holds pieces worked by hand for the tests of several packages.
+package worked
+
+import "example.com/walewise/shaping"
+
+// HandFront returns the panels of a front of 110 stitches worked out by hand:
+// neck of 40 with 14 in the middle, shoulders of 35, the neck from row 127, 24
+// rows deep, the shoulders falling over 6 rows, everything by holding. Common
+// practice, no source.
+func HandFront() shaping.Tree {
+	neck := held(127, -4, 129, -3, 131, -2, 133, -1, 135, -1, 137, -1, 139, -1)
+	shoulder := held(144, -8, 146, -9, 148, -9)
+	return shaping.Tree{
+		{Name: shaping.Body, FirstRow: 1, LastRow: 126, Needles: shaping.Centred(110)},
+		{
+			Name: shaping.RightHalf, Parent: shaping.Body, FirstRow: 127, LastRow: 150,
+			Needles: shaping.Span{First: shaping.R(8), Last: shaping.R(55)},
+			Left:    neck, Right: shoulder,
+		},
+		{
+			Name: shaping.LeftHalf, Parent: shaping.Body, FirstRow: 127, LastRow: 150,
+			Needles: shaping.Span{First: shaping.L(55), Last: shaping.L(8)},
+			Left:    shoulder, Right: neck,
+		},
+	}
+}
+
+// HandFrontHeights returns the wale heights of [HandFront] from R1 to R55.
+func HandFrontHeights() []int {
+	var heights []int
+	add := func(count, height int) {
+		for range count {
+			heights = append(heights, height)
+		}
+	}
+	add(11, 126)
+	add(3, 128)
+	add(2, 130)
+	add(1, 132)
+	add(1, 134)
+	add(1, 136)
+	add(1, 138)
+	add(9, 150)
+	add(9, 148)
+	add(9, 146)
+	add(8, 144)
+	return heights
+}
+
+// TinyFront returns the panels of a front of 20 stitches and 12 rows, small
+// enough to be read whole.
+func TinyFront() shaping.Tree {
+	neck, shoulder := held(7, -2, 9, -1), held(10, -2)
+	return shaping.Tree{
+		{Name: shaping.Body, FirstRow: 1, LastRow: 6, Needles: shaping.Centred(20)},
+		{
+			Name: shaping.RightHalf, Parent: shaping.Body, FirstRow: 7, LastRow: 12,
+			Needles: shaping.Span{First: shaping.R(3), Last: shaping.R(10)},
+			Left:    neck, Right: shoulder,
+		},
+		{
+			Name: shaping.LeftHalf, Parent: shaping.Body, FirstRow: 7, LastRow: 12,
+			Needles: shaping.Span{First: shaping.L(10), Last: shaping.L(3)},
+			Left:    shoulder, Right: neck,
+		},
+	}
+}
+
+// held returns a schedule of holds from pairs of row and stitches.
+func held(pairs ...int) shaping.Schedule {
+	var s shaping.Schedule
+	for i := 0; i < len(pairs); i += 2 {
+		s = append(s, shaping.Step{Row: pairs[i], Stitches: pairs[i+1], Method: shaping.Hold})
+	}
+	return s
+}

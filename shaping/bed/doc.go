@@ -1,0 +1,42 @@
+// Package bed is the judge: it knits a [shaping.Work] loop by loop and says
+// whether hands and machine could do it and whether the work tells the truth
+// about itself.
+//
+//	cloth, err := bed.Knit(work)
+//	if err != nil {
+//		return err // piece, panel, row, needle and reason
+//	}
+//	fmt.Println(cloth.Height(shaping.R(20)), cloth.Ledger())
+//
+// # Model
+//
+// Needles hold loops. A needle is out of work, in work or on hold. The carriage
+// stands at one side with the yarn; a row takes it across and knits every needle
+// that is in work, so the needles in work must be one run of neighbours and each
+// must hold a loop. The yarn hangs at the needle where the last row ended: the
+// next row starts there, unless stitches were bound off or cast on there or the
+// yarn was broken. From this follows which end of a row can do what: stitches are
+// bound off and cast on where a row starts, and put on hold where it ends.
+//
+// In the hand the stitches are judged in the same way, except that there is no
+// carriage to move and no counter to set: right-side rows, the odd ones, run from
+// right to left as seen on the knit side, and a panel that does not go on from the
+// one just worked begins with a new end of yarn.
+//
+// What is refused as impossible wraps [ErrImpossible]; a row number, a side, a
+// counter reading, a step, a panel or a ledger entry that is not what happened
+// wraps [ErrUntrue]. A wrap is asked for at the first turn beside a newly held
+// needle of the same panel; more wraps do no harm.
+//
+// The judge shares the vocabulary of package shaping with the planner and
+// nothing else: it does not know how plans are made and judges those of others.
+//
+// # Complexity
+//
+// Linear in the loops knitted plus, for every row, the width of the piece. No
+// allocation depends on the number of loops.
+//
+// # What it does not do
+//
+// It does not know lengths, gauge or whether the piece fits anybody.
+package bed

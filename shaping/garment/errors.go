@@ -1,0 +1,49 @@
+package garment
+
+import (
+	"errors"
+	"strconv"
+)
+
+// The kinds of error in this package, for use with [errors.Is].
+var (
+	// ErrSpec: a field of the spec is missing, malformed or out of range.
+	ErrSpec = errors.New("spec cannot be used")
+	// ErrFit: the fields do not fit together in a piece.
+	ErrFit = errors.New("measurements do not fit together")
+	// ErrBed: the piece is wider than the bed.
+	ErrBed = errors.New("bed too narrow")
+)
+
+// Error names the field of the spec, what was given, and what would work.
+type Error struct {
+	Field string // such as "neck.width"; empty if it concerns none
+	Given string // as the user wrote it
+	Want  string // what is wrong, what is allowed, and the nearest value that works
+	Err   error  // ErrSpec, ErrFit or ErrBed
+}
+
+func (e *Error) Error() string {
+	text := e.Field
+	if e.Given != "" {
+		if text != "" {
+			text += " "
+		}
+		text += e.Given
+	}
+	if text == "" {
+		return e.Want
+	}
+	return text + ": " + e.Want
+}
+
+// Unwrap returns the kind of the error.
+func (e *Error) Unwrap() error { return e.Err }
+
+func quoted(s string) string {
+	const longest = 40
+	if len(s) > longest {
+		s = s[:longest] + "..."
+	}
+	return strconv.Quote(s)
+}

@@ -1,0 +1,45 @@
+package garment
+
+import "example.com/walewise/gauge"
+
+// Optional is a length that may be left open, where zero is a choice of its own.
+// The zero value is left open.
+type Optional struct {
+	length gauge.Length
+	given  bool
+}
+
+// Given returns the chosen length.
+func Given(l gauge.Length) Optional { return Optional{l, true} }
+
+// IsZero reports whether the length is left open.
+func (o Optional) IsZero() bool { return !o.given }
+
+// Or returns the chosen length, and def if it is left open.
+func (o Optional) Or(def gauge.Length) gauge.Length {
+	if o.given {
+		return o.length
+	}
+	return def
+}
+
+// Equal reports whether both are left open, or both are the same length.
+func (o Optional) Equal(p Optional) bool { return o.given == p.given && o.length.Equal(p.length) }
+
+// MarshalText returns the text of the length; it is empty for one left open.
+func (o Optional) MarshalText() ([]byte, error) {
+	if !o.given {
+		return nil, nil
+	}
+	return o.length.MarshalText()
+}
+
+// UnmarshalText reads a length and leaves o as it was on an error.
+func (o *Optional) UnmarshalText(text []byte) error {
+	l, err := gauge.ParseLength(string(text))
+	if err != nil {
+		return err
+	}
+	*o = Given(l)
+	return nil
+}

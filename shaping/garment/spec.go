@@ -1,0 +1,266 @@
+package garment
+
+import (
+	"bytes"
+	"encoding/json"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"github.com/shopspring/decimal"
+)
+
+// Spec is what a person measured, chose and drew. Widths are finished, of the
+// piece lying flat, with ease and without seam stitches. A zero field that is not
+// required takes the default named beside it.
+type Spec struct {
+	Title string     `json:"title,omitzero"`
+	Units gauge.Unit `json:"units,omitzero"` // for printing; centimetres or inches
+
+	// Either the swatch or the gauge is required, never both.
+	Swatch *gauge.Swatch `json:"swatch,omitzero"`
+	Gauge  gauge.Gauge   `json:"gauge,omitzero"`
+
+	Start    Start    `json:"start,omitzero"`
+	Seam     Seam     `json:"seam,omitzero"`
+	Body     Body     `json:"body"`
+	Armhole  Armhole  `json:"armhole"`
+	Neck     Neck     `json:"neck"`
+	Back     *Back    `json:"back,omitzero"`
+	Shoulder Shoulder `json:"shoulder"`
+	Sleeve   *Sleeve  `json:"sleeve,omitzero"`
+	Band     *Band    `json:"band,omitzero"`
+
+	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent
+	Yarn *Yarn        `json:"yarn,omitzero"`
+
+	Methods Methods `json:"methods,omitzero"`
+	Place   Place   `json:"work,omitzero"`
+}
+
+// Start is how a piece begins.
+type Start struct {
+	Edge StartEdge    `json:"edge,omitzero"` // default OnWaste
+	Band gauge.Length `json:"band,omitzero"` // height of the band knitted first, part of the body's length
+}
+
+// StartEdge is the lower edge of a piece.
+type StartEdge uint8
+
+// The lower edges.
+const (
+	OnWaste StartEdge = iota // open stitches on waste yarn, for a hem or a band added later
+	Closed                   // a cast on that stays
+)
+
+var startEdgeWords = [...]string{OnWaste: "waste", Closed: "closed"}
+
+// String returns "waste" or "closed".
+func (e StartEdge) String() string {
+	if int(e) < len(startEdgeWords) {
+		return startEdgeWords[e]
+	}
+	return "no edge"
+}
+
+// MarshalText returns "waste" or "closed".
+func (e StartEdge) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads "waste" or "closed" and leaves e as it was on an error.
+func (e *StartEdge) UnmarshalText(text []byte) error {
+	for v, word := range startEdgeWords {
+		if word == string(text) {
+			*e = StartEdge(v)
+			return nil
+		}
+	}
+	return &Error{Given: quoted(string(text)), Want: "waste or closed", Err: ErrSpec}
+}
+
+// Seam says what seams take.
+type Seam struct {
+	Stitches int `json:"stitches"` // lost at each seamed edge
+}
+
+// Body is the trunk, from the cast-on edge to the underarm.
+type Body struct {
+	Width  gauge.Length `json:"width"`
+	Length gauge.Length `json:"length"` // cast-on edge to underarm, the band included
+	Hem    gauge.Length `json:"hem,omitzero"`
+	Waist  *Waist       `json:"waist,omitzero"`
+}
+
+// Waist is the narrowest place of the body.
+type Waist struct {
+	Width  gauge.Length `json:"width"`
+	Height gauge.Length `json:"height"` // above the cast-on edge
+}
+
+// Armhole runs from the underarm to the tip of the shoulder.
+type Armhole struct {
+	Depth   gauge.Length `json:"depth"`
+	Inset   gauge.Length `json:"inset,omitzero"`   // taken off at each side; default none
+	BindOff Optional     `json:"bindOff,omitzero"` // of the inset, bound off at once; default 2.5 cm, at most the inset
+	Curve   gauge.Length `json:"curve,omitzero"`   // height over which the rest goes; default two fifths of the depth
+}
+
+// NeckShape is the form of the neck edge.
+type NeckShape uint8
+
+// The neck shapes.
+const (
+	Round NeckShape = iota + 1
+	Vee
+	Square
+	Path
+)
+
+var neckShapeWords = [...]string{"", "round", "vee", "square", "path"}
+
+// String returns "round", "vee", "square" or "path".
+func (s NeckShape) String() string {
+	if s >= 1 && int(s) < len(neckShapeWords) {
+		return neckShapeWords[s]
+	}
+	return "no shape"
+}
+
+// MarshalText returns the text of [NeckShape.String].
+func (s NeckShape) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// UnmarshalText reads the text of [NeckShape.String] and leaves s as it was on an error.
+func (s *NeckShape) UnmarshalText(text []byte) error {
+	for v, word := range neckShapeWords {
+		if v > 0 && word == string(text) {
+			*s = NeckShape(v)
+			return nil
+		}
+	}
+	return &Error{Given: quoted(string(text)), Want: "round, vee, square or path", Err: ErrSpec}
+}
+
+// Neck is the knitted opening, before any band.
+type Neck struct {
+	Shape NeckShape    `json:"shape"`
+	Width gauge.Length `json:"width"`
+	Depth gauge.Length `json:"depth"`         // below the neck point
+	Flat  Optional     `json:"flat,omitzero"` // straight part in the middle; default a third of the width when round
+	Path  string       `json:"path,omitzero"` // for the shape path: the right half edge in millimetres
+}
+
+// Back is where the back differs from the front.
+type Back struct {
+	Neck BackNeck `json:"neck"`
+}
+
+// BackNeck is the neck of the back; its width is that of the front.
+type BackNeck struct {
+	Depth gauge.Length `json:"depth"`
+	Flat  Optional     `json:"flat,omitzero"`
+}
+
+// Shoulder slopes from the neck point to the tip.
+type Shoulder struct {
+	Drop gauge.Length `json:"drop"`
+}
+
+// Sleeve is a sleeve from cuff to cap.
+type Sleeve struct {
+	Length gauge.Length `json:"length"`
+	Cuff   gauge.Length `json:"cuff"`
+	Top    gauge.Length `json:"top"`
+	Cap    string       `json:"cap,omitzero"`
+	Ease   gauge.Length `json:"ease,omitzero"`
+	Flat   Optional     `json:"flat,omitzero"`
+	Plain  gauge.Length `json:"plain,omitzero"`
+}
+
+// Band is the neckband.
+type Band struct {
+	Height gauge.Length `json:"height"`
+	Repeat int          `json:"repeat,omitzero"`
+	Plus   int          `json:"plus,omitzero"`
+	Gauge  gauge.Gauge  `json:"gauge,omitzero"`
+}
+
+// Yarn is what the yarn comes in.
+type Yarn struct {
+	Margin decimal.Decimal `json:"margin,omitzero"` // in percent
+	Ball   *Ball           `json:"ball,omitzero"`
+}
+
+// Ball is one put-up of yarn.
+type Ball struct {
+	Grams  decimal.Decimal `json:"grams,omitzero"`
+	Metres decimal.Decimal `json:"metres,omitzero"`
+}
+
+// Methods say how stitches go at each edge.
+type Methods struct {
+	Neck     Pair `json:"neck,omitzero"`     // default hold
+	Shoulder Pair `json:"shoulder,omitzero"` // default hold
+	Armhole  Pair `json:"armhole,omitzero"`  // default bind off, then fashioned
+}
+
+// Pair is a method for steps of two or more stitches and one for single
+// stitches. In a document it is one word if both are the same, else a list of two.
+type Pair struct {
+	Several, Single shaping.Method
+}
+
+// Both returns the pair with one method for all steps.
+func Both(m shaping.Method) Pair { return Pair{m, m} }
+
+// IsZero reports whether no method is set.
+func (p Pair) IsZero() bool { return p == Pair{} }
+
+// Or returns p, and def if no method is set.
+func (p Pair) Or(def Pair) Pair {
+	if p.IsZero() {
+		return def
+	}
+	return p
+}
+
+// String returns "hold", or "bindOff and fashioned".
+func (p Pair) String() string {
+	if p.Several == p.Single {
+		return p.Several.String()
+	}
+	return p.Several.String() + " and " + p.Single.String()
+}
+
+// MarshalJSON returns a word or a list of two words.
+func (p Pair) MarshalJSON() ([]byte, error) {
+	if p.Several == p.Single {
+		return json.Marshal(p.Several)
+	}
+	return json.Marshal([]shaping.Method{p.Several, p.Single})
+}
+
+// UnmarshalJSON reads a word or a list of two words; it leaves p as it was on an error.
+func (p *Pair) UnmarshalJSON(text []byte) error {
+	if bytes.HasPrefix(text, []byte("[")) {
+		var two []shaping.Method
+		if err := json.Unmarshal(text, &two); err != nil {
+			return err
+		}
+		if len(two) != 2 {
+			return &Error{Given: string(text), Want: "a method, or a list of two: for several stitches and for single ones", Err: ErrSpec}
+		}
+		*p = Pair{two[0], two[1]}
+		return nil
+	}
+	var one shaping.Method
+	if err := json.Unmarshal(text, &one); err != nil {
+		return err
+	}
+	*p = Both(one)
+	return nil
+}
+
+// Place is where and with what the piece is knitted.
+type Place struct {
+	On       shaping.Place `json:"on,omitzero"`       // default the bed
+	Needles  int           `json:"needles,omitzero"`  // of the bed; default 200
+	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1; default right
+}

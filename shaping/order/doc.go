@@ -1,0 +1,36 @@
+// Package order is the planner: from the panels of a piece and the schedules of
+// their edges it writes the order of work, row by row, with everything that is
+// done before and after each row.
+//
+//	work, err := order.Plan(order.Outline{
+//		Name:     "front",
+//		Place:    shaping.Bed,
+//		Carriage: shaping.Right,
+//		Panels:   panels, // body, then the half on the carriage's side, then the other
+//	})
+//
+// # Model
+//
+// The body is worked first, on all its needles. At a split the half on the
+// carriage's side goes on with the same yarn, while the stitches between the
+// halves and those of the other half are held. Then the yarn is broken, the
+// carriage goes to the outer edge of the other half, the counter goes back, and
+// that half is worked. Shoulder stitches that were held at the outer edge come back
+// for one closing row over all of them, which ends at the outer edge; what was held
+// at the neck stays held until both halves are done and goes to waste yarn in one
+// strip.
+//
+// Rows and steps are rows of the piece, counted from 1. A step must fall on a row
+// that its method can work: holding where the row ends, binding off and casting on
+// where it starts (see [shaping.RulesFor]).
+//
+// # Errors
+//
+// [Plan] returns an [*Error] that names panel, row and edge and says what would
+// work.
+//
+// # What it does not do
+//
+// It does not choose the schedules, and it does not judge its own plans: package
+// bed does that and shares no code with this one.
+package order

@@ -1,0 +1,64 @@
+package order
+
+import (
+	"errors"
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// Ending is what becomes of stitches that are finished with.
+type Ending uint8
+
+// The endings.
+const (
+	// OnWaste leaves the stitches live: on hold where they wait, then on waste yarn.
+	OnWaste Ending = iota
+	// BoundOff binds the stitches off: the last stitches of a panel with the
+	// working yarn, those in the middle at the split with a separate length of yarn.
+	BoundOff
+)
+
+// Outline is a piece as it is to be planned.
+type Outline struct {
+	Name     string
+	Place    shaping.Place
+	Carriage shaping.Side // where the carriage stands before row 1
+	Panels   shaping.Tree // in the order in which they are worked
+	Centre   Ending       // of the stitches between two halves
+	Top      Ending       // of the stitches in work after a panel's last row
+}
+
+// ErrOrder is wrapped by every [*Error] of this package.
+var ErrOrder = errors.New("no order of work")
+
+// Error says what in an outline cannot be worked and what would.
+type Error struct {
+	Piece, Panel string
+	Row          int          // 0 if it concerns no row
+	Edge         shaping.Side // the zero value if it concerns no edge
+	Reason       string
+	Err          error // the cause, or nil
+}
+
+func (e *Error) Error() string {
+	text := "order: " + e.Piece
+	if e.Panel != "" {
+		text += ", " + e.Panel
+	}
+	if e.Row > 0 {
+		text += fmt.Sprintf(", row %d", e.Row)
+	}
+	if e.Edge.IsValid() {
+		text += fmt.Sprintf(", %v edge", e.Edge)
+	}
+	return text + ": " + e.Reason
+}
+
+// Unwrap returns [ErrOrder] and the cause.
+func (e *Error) Unwrap() []error {
+	if e.Err == nil {
+		return []error{ErrOrder}
+	}
+	return []error{ErrOrder, e.Err}
+}

@@ -1,0 +1,192 @@
+package order
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// Plan writes the order of work. It returns an [*Error] if the outline is not
+// sound, or asks at some row for something its method cannot do there.
+func Plan(o Outline) (shaping.Work, error) {
+	if o.Place != shaping.Bed {
+		return shaping.Work{}, &Error{Piece: o.Name, Reason: fmt.Sprintf("place %v: only work on the bed is planned", o.Place)}
+	}
+	if !o.Carriage.IsValid() {
+		return shaping.Work{}, &Error{Piece: o.Name, Reason: "the carriage stands left or right before row 1"}
+	}
+	if err := o.Panels.Validate(); err != nil {
+		return shaping.Work{}, &Error{Piece: o.Name, Reason: err.Error(), Err: err}
+	}
+	p := &planner{
+		outline:  o,
+		carriage: o.Carriage,
+		needles:  map[shaping.Needle]state{},
+		work: shaping.Work{
+			Name: o.Name, Place: o.Place, Facing: o.Place.Facing(), Panels: o.Panels,
+			Rows: make([]shaping.Row, 0, o.Panels.Rows()),
+		},
+	}
+	for i := range o.Panels {
+		if err := p.panel(i); err != nil {
+			return shaping.Work{}, err
+		}
+	}
+	p.last().After = append(p.last().After, p.clearHeld()...)
+	p.work.Ledger.Live = p.work.Ledger.Balance()
+	return p.work, nil
+}
+
+// state is what a needle with a stitch does.
+type state uint8
+
+const (
+	working state = iota + 1
+	held          // not yet wrapped
+	wrapped       // held, and wrapped at the first turn beside it
+)
+
+type planner struct {
+	outline  Outline
+	carriage shaping.Side
+	needles  map[shaping.Needle]state // those with a stitch
+	work     shaping.Work
+}
+
+func (p *planner) last() *shaping.Row { return &p.work.Rows[len(p.work.Rows)-1] }
+
+// panel writes the rows of the i-th panel.
+func (p *planner) panel(i int) error {
+	panel := p.outline.Panels[i]
+	before, err := p.begin(i)
+	if err != nil {
+		return err
+	}
+	leaf := p.isLeaf(panel)
+	for row := panel.FirstRow; row <= panel.LastRow; row++ {
+		r := shaping.Row{Row: row, Panel: panel.Name, From: p.carriage, Before: before}
+		before = nil
+		// From where the row starts to where it ends, so that a reflected
+		// panel gives the reflected actions in the same order.
+		for _, edge := range []shaping.Side{p.carriage, p.carriage.Opposite()} {
+			actions, err := p.step(panel, row, edge)
+			if err != nil {
+				return err
+			}
+			r.Before = append(r.Before, actions...)
+		}
+		if leaf && row == panel.LastRow {
+			actions, err := p.closingRow(panel)
+			if err != nil {
+				return err
+			}
+			r.Before = append(r.Before, actions...)
+		}
+		r.Knit = p.inWork(panel)
+		if row < panel.LastRow || p.goesOn(i) {
+			r.After = p.wrap(panel, r)
+		}
+		p.carriage = p.carriage.Opposite()
+		p.work.Rows = append(p.work.Rows, r)
+	}
+	if leaf {
+		p.finish(panel)
+	}
+	return nil
+}
+
+func (p *planner) isLeaf(panel shaping.Panel) bool {
+	for _, other := range p.outline.Panels {
+		if other.Parent == panel.Name {
+			return false
+		}
+	}
+	return true
+}
+
+// goesOn reports whether the panel after the i-th is its child, worked on with
+// the same yarn.
+func (p *planner) goesOn(i int) bool {
+	return i+1 < len(p.outline.Panels) && p.outline.Panels[i+1].Parent == p.outline.Panels[i].Name
+}
+
+// finish takes off the stitches in work after a panel's last row.
+func (p *planner) finish(panel shaping.Panel) {
+	top := p.inWork(panel)
+	action := shaping.Action{Do: shaping.DoWaste, Needles: top}
+	if p.outline.Top == BoundOff {
+		action.Do = shaping.DoBindOff
+		p.work.Ledger.BoundOff += top.Len()
+	}
+	p.clear(top)
+	p.last().After = append(p.last().After, action)
+}
+
+// clearHeld puts everything still held on waste yarn, strip by strip.
+func (p *planner) clearHeld() []shaping.Action {
+	var actions []shaping.Action
+	for _, strip := range p.runs(p.outline.Panels[0].Needles, func(s state) bool { return s == held || s == wrapped }) {
+		actions = append(actions, shaping.Action{Do: shaping.DoWaste, Needles: strip})
+		p.clear(strip)
+	}
+	return actions
+}
+
+// inWork returns the needles of the panel that are in work.
+func (p *planner) inWork(panel shaping.Panel) shaping.Span {
+	return p.outer(p.domain(panel), func(s state) bool { return s == working })
+}
+
+// domain returns the panel's needles as wide as its edges ever were.
+func (p *planner) domain(panel shaping.Panel) shaping.Span {
+	domain := panel.Needles
+	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+		widest, at := 0, 0
+		for _, step := range panel.At(edge) {
+			at += step.Stitches
+			widest = max(widest, at)
+		}
+		domain = domain.Moved(edge, widest)
+	}
+	return domain
+}
+
+// outer returns the span between the outermost needles of the domain whose state
+// is wanted.
+func (p *planner) outer(domain shaping.Span, wanted func(state) bool) shaping.Span {
+	runs := p.runs(domain, wanted)
+	if len(runs) == 0 {
+		return shaping.Span{}
+	}
+	return shaping.Span{First: runs[0].First, Last: runs[len(runs)-1].Last}
+}
+
+// runs returns the runs of neighbouring needles in the domain whose state is wanted.
+func (p *planner) runs(domain shaping.Span, wanted func(state) bool) []shaping.Span {
+	var runs []shaping.Span
+	open := false
+	for n := range domain.All() {
+		switch {
+		case !wanted(p.needles[n]):
+			open = false
+		case open:
+			runs[len(runs)-1].Last = n
+		default:
+			runs = append(runs, shaping.Span{First: n, Last: n})
+			open = true
+		}
+	}
+	return runs
+}
+
+func (p *planner) set(s shaping.Span, to state) {
+	for n := range s.All() {
+		p.needles[n] = to
+	}
+}
+
+func (p *planner) clear(s shaping.Span) {
+	for n := range s.All() {
+		delete(p.needles, n)
+	}
+}

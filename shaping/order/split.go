@@ -1,0 +1,122 @@
+package order
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// begin returns what is done before the first row of the i-th panel: the cast
+// on, the split, or the change to the other half.
+func (p *planner) begin(i int) ([]shaping.Action, error) {
+	panel := p.outline.Panels[i]
+	if i == 0 {
+		p.set(panel.Needles, working)
+		p.work.Ledger.CastOn += panel.Needles.Len()
+		return []shaping.Action{{Do: shaping.DoCastOn, Needles: panel.Needles}}, nil
+	}
+	if p.outline.Panels[i-1].Name == panel.Parent {
+		return p.split(panel)
+	}
+	return p.change(panel), nil
+}
+
+// split holds what is not the panel's: the stitches between the halves, then
+// the other halves. The panel goes on with the working yarn.
+func (p *planner) split(panel shaping.Panel) ([]shaping.Action, error) {
+	if outer := p.outerEdge(panel); outer != p.carriage {
+		return nil, &Error{Piece: p.outline.Name, Panel: panel.Name, Row: panel.FirstRow,
+			Reason: fmt.Sprintf("the carriage stands at the %v: the half on that side goes first", p.carriage)}
+	}
+	var between, others []shaping.Action
+	for _, rest := range p.restOf(panel) {
+		if _, isHalf := p.siblingAt(panel, rest.First); isHalf {
+			p.set(rest, held)
+			others = append(others, shaping.Action{Do: shaping.DoHold, Needles: rest})
+			continue
+		}
+		between = append(between, p.centre(rest))
+	}
+	return append(between, others...), nil
+}
+
+// centre parks the stitches between two halves.
+func (p *planner) centre(s shaping.Span) shaping.Action {
+	if p.outline.Centre == BoundOff {
+		p.clear(s)
+		p.work.Ledger.BoundOff += s.Len()
+		return shaping.Action{Do: shaping.DoBindOff, Needles: s, Separate: true}
+	}
+	p.set(s, held)
+	return shaping.Action{Do: shaping.DoHold, Needles: s}
+}
+
+// change takes the carriage to the panel's outer edge with a new end of yarn and
+// puts the panel back to work.
+func (p *planner) change(panel shaping.Panel) []shaping.Action {
+	p.carriage = p.outerEdge(panel)
+	back := p.outer(p.withoutHeldByParent(panel), func(s state) bool { return s == held })
+	p.set(back, working)
+	return []shaping.Action{
+		{Do: shaping.DoCarriage, Side: p.carriage},
+		{Do: shaping.DoCounter, Counter: panel.FirstRow - 1},
+		{Do: shaping.DoReturn, Needles: back},
+	}
+}
+
+// withoutHeldByParent returns the panel's needles less those that its parent
+// put on hold at its edges.
+func (p *planner) withoutHeldByParent(panel shaping.Panel) shaping.Span {
+	parent, _ := p.outline.Panels.Panel(panel.Parent)
+	end := parent.InWork(parent.LastRow)
+	s := panel.Needles
+	if s.First.Index() < end.First.Index() {
+		s.First = end.First
+	}
+	if s.Last.Index() > end.Last.Index() {
+		s.Last = end.Last
+	}
+	return s
+}
+
+// restOf returns the runs of needles in work outside the panel, a run of its own
+// for every sibling.
+func (p *planner) restOf(panel shaping.Panel) []shaping.Span {
+	parent, _ := p.outline.Panels.Panel(panel.Parent)
+	var rest []shaping.Span
+	var owner string
+	open := false
+	for n := range parent.InWork(parent.LastRow).All() {
+		name, _ := p.siblingAt(panel, n)
+		switch {
+		case panel.Needles.Contains(n):
+			open = false
+		case open && name == owner:
+			rest[len(rest)-1].Last = n
+		default:
+			rest = append(rest, shaping.Span{First: n, Last: n})
+			open, owner = true, name
+		}
+	}
+	return rest
+}
+
+// siblingAt returns the other panel with the same parent that has the needle.
+func (p *planner) siblingAt(panel shaping.Panel, n shaping.Needle) (name string, ok bool) {
+	for _, other := range p.outline.Panels {
+		if other.Parent == panel.Parent && other.Name != panel.Name && other.Needles.Contains(n) {
+			return other.Name, true
+		}
+	}
+	return "", false
+}
+
+// outerEdge returns the side on which the panel shares its parent's edge.
+func (p *planner) outerEdge(panel shaping.Panel) shaping.Side {
+	for _, other := range p.outline.Panels {
+		if other.Parent == panel.Parent && other.Name != panel.Name && other.Needles.First.Index() > panel.Needles.First.Index() {
+			return shaping.Left
+		}
+	}
+	return shaping.Right
+}

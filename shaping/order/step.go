@@ -1,0 +1,126 @@
+package order
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// edgeStitches is how many stitches a fashioned step moves together, so that
+// the decrease sits inside the edge.
+const edgeStitches = 3
+
+// step returns what the panel's schedule asks for at one edge before row.
+func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shaping.Action, error) {
+	s, ok := panel.At(edge).At(row)
+	if !ok {
+		return nil, nil
+	}
+	fail := func(reason string) ([]shaping.Action, error) {
+		return nil, &Error{Piece: p.outline.Name, Panel: panel.Name, Row: row, Edge: edge, Reason: reason}
+	}
+	run := p.inWork(panel)
+	if run.Len()+s.Stitches < 1 {
+		return fail(fmt.Sprintf("%d stitches go, %d are in work: a panel keeps at least one", -s.Stitches, run.Len()))
+	}
+	atStart := p.carriage == edge
+	switch s.Method {
+	case shaping.Hold:
+		if atStart {
+			return fail(fmt.Sprintf("the row starts here: stitches are held where a row ends, at row %d or %d", row-1, row+1))
+		}
+		gone := run.Edge(edge, -s.Stitches)
+		p.set(gone, held)
+		return []shaping.Action{{Do: shaping.DoHold, Needles: gone}}, nil
+	case shaping.BindOff:
+		if !atStart {
+			return fail(fmt.Sprintf("the row ends here: stitches are bound off where a row starts, at row %d or %d", row-1, row+1))
+		}
+		gone := run.Edge(edge, -s.Stitches)
+		p.clear(gone)
+		p.work.Ledger.BoundOff += gone.Len()
+		return []shaping.Action{{Do: shaping.DoBindOff, Needles: gone}}, nil
+	case shaping.CastOn:
+		if !atStart {
+			return fail(fmt.Sprintf("the row ends here: stitches are cast on where a row starts, at row %d or %d", row-1, row+1))
+		}
+		come := run.Beyond(edge, s.Stitches)
+		p.set(come, working)
+		p.work.Ledger.CastOn += come.Len()
+		return []shaping.Action{{Do: shaping.DoCastOnEdge, Needles: come}}, nil
+	}
+	if s.Stitches > 0 {
+		return p.fashionedOut(run, edge, s.Stitches), nil
+	}
+	return p.fashionedIn(run, edge, -s.Stitches), nil
+}
+
+// fashionedIn moves the edge stitches inwards by one needle for every stitch that goes.
+func (p *planner) fashionedIn(run shaping.Span, edge shaping.Side, stitches int) []shaping.Action {
+	var actions []shaping.Action
+	for range stitches {
+		group := run.Edge(edge, min(edgeStitches, run.Len()-1))
+		actions = append(actions, shaping.Action{Do: shaping.DoShift, Needles: group, Toward: edge.Opposite()})
+		p.clear(run.Edge(edge, 1))
+		p.work.Ledger.Decreased++
+		run = run.Moved(edge, -1)
+	}
+	return actions
+}
+
+// fashionedOut moves the edge stitches outwards by one needle for every stitch
+// that comes and fills the needle they leave.
+func (p *planner) fashionedOut(run shaping.Span, edge shaping.Side, stitches int) []shaping.Action {
+	var actions []shaping.Action
+	for range stitches {
+		group := run.Edge(edge, edgeStitches)
+		empty := group.End(edge.Opposite())
+		actions = append(actions,
+			shaping.Action{Do: shaping.DoShift, Needles: group, Toward: edge},
+			shaping.Action{Do: shaping.DoFill, Needles: shaping.Span{First: empty, Last: empty}})
+		p.set(run.Beyond(edge, 1), working)
+		p.work.Ledger.Increased++
+		run = run.Moved(edge, 1)
+	}
+	return actions
+}
+
+// closingRow returns what brings the stitches held at the panel's outer edge back
+// for the row over all of them.
+func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
+	if panel.Parent == "" {
+		return nil, nil
+	}
+	outer := p.outerEdge(panel)
+	run := p.inWork(panel)
+	var back shaping.Span
+	for n := run.End(outer).Toward(outer, 1); panel.Needles.Contains(n); n = n.Toward(outer, 1) {
+		if s := p.needles[n]; s != held && s != wrapped {
+			break
+		}
+		if back.IsEmpty() {
+			back = shaping.Span{First: n, Last: n}
+		} else {
+			back = back.Moved(outer, 1)
+		}
+	}
+	if back.IsEmpty() {
+		return nil, nil
+	}
+	if p.carriage == outer {
+		return nil, &Error{Piece: p.outline.Name, Panel: panel.Name, Row: panel.LastRow, Edge: outer,
+			Reason: fmt.Sprintf("the closing row would start here: it ends here, as row %d or %d", panel.LastRow-1, panel.LastRow+1)}
+	}
+	p.set(back, working)
+	return []shaping.Action{{Do: shaping.DoReturn, Needles: back}}, nil
+}
+
+// wrap returns the wrap that the turn after the row needs.
+func (p *planner) wrap(panel shaping.Panel, r shaping.Row) []shaping.Action {
+	beyond := r.Knit.Beyond(r.From.Opposite(), 1)
+	if p.needles[beyond.First] != held || !p.domain(panel).Contains(beyond.First) {
+		return nil
+	}
+	p.needles[beyond.First] = wrapped
+	return []shaping.Action{{Do: shaping.DoWrap, Needles: beyond}}
+}

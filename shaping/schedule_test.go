@@ -1,0 +1,185 @@
+package shaping_test
+
+import (
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+
+	"example.com/walewise/shaping"
+)
+
+// anySchedule draws a valid schedule of at most 12 steps in few enough distances
+// and sizes for runs to happen.
+func anySchedule(t *rapid.T) shaping.Schedule {
+	var s shaping.Schedule
+	row := 0
+	for range rapid.IntRange(0, 12).Draw(t, "steps") {
+		row += rapid.IntRange(1, 3).Draw(t, "distance")
+		s = append(s, shaping.Step{
+			Row:      row,
+			Stitches: rapid.SampledFrom([]int{-2, -1, 1, 4}).Draw(t, "stitches"),
+			Method:   rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.Fashioned}).Draw(t, "method"),
+		})
+	}
+	return s
+}
+
+func TestScheduleTotals(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := anySchedule(t)
+		if err := s.Validate(); err != nil {
+			t.Fatal(err)
+		}
+		last := 0
+		if len(s) > 0 {
+			last = s[len(s)-1].Row
+		}
+		// Row by row, step by step: the slow way.
+		total := 0
+		var collected shaping.Schedule
+		for row := 0; row <= last+1; row++ {
+			var here shaping.Step
+			for _, step := range s {
+				if step.Row == row {
+					here = step
+					total += step.Stitches
+					collected = append(collected, step)
+				}
+			}
+			if got, ok := s.At(row); got != here || ok != (here != shaping.Step{}) {
+				t.Fatalf("At(%d) = %v, %v", row, got, ok)
+			}
+			if got := s.Through(row); got != total {
+				t.Fatalf("Through(%d) = %d, want %d", row, got, total)
+			}
+			if got := s.Between(0, row); !cmp.Equal(got, collected) {
+				t.Fatalf("Between(0, %d) = %v", row, got)
+			}
+		}
+		if got := s.Total(); got != total {
+			t.Fatalf("Total() = %d, want %d", got, total)
+		}
+		cut := rapid.IntRange(0, last+1).Draw(t, "cut")
+		if got := s.Between(0, cut).Total() + s.Between(cut+1, last).Total(); got != total {
+			t.Fatalf("cut at %d the parts make %d of %d", cut, got, total)
+		}
+		by := rapid.IntRange(0, 50).Draw(t, "by")
+		moved := s.Shifted(by)
+		if moved.Total() != total || moved.Through(cut+by) != s.Through(cut) {
+			t.Fatalf("shifted by %d: %v", by, moved)
+		}
+		if !cmp.Equal(moved.Shifted(-by), s) {
+			t.Fatalf("shifted there and back: %v", moved.Shifted(-by))
+		}
+		both := s.By(shaping.Hold, shaping.Fashioned)
+		for i, step := range both {
+			want := shaping.Hold
+			if step.Stitches == 1 || step.Stitches == -1 {
+				want = shaping.Fashioned
+			}
+			if step.Method != want || step.Row != s[i].Row || step.Stitches != s[i].Stitches {
+				t.Fatalf("By: step %v from %v", step, s[i])
+			}
+		}
+	})
+}
+
+func TestScheduleCopiesAreCopies(t *testing.T) {
+	original := shaping.Schedule{{Row: 2, Stitches: -3, Method: shaping.Hold}}
+	for what, made := range map[string]shaping.Schedule{
+		"Shifted": original.Shifted(0),
+		"Between": original.Between(1, 9),
+		"By":      original.By(shaping.Hold, shaping.Hold),
+	} {
+		made[0].Stitches = -99
+		if original[0].Stitches != -3 {
+			t.Errorf("%s shares its steps", what)
+		}
+	}
+}
+
+func TestScheduleRefusals(t *testing.T) {
+	for name, s := range map[string]shaping.Schedule{
+		"row 0":         {{Row: 0, Stitches: -1}},
+		"row -4":        {{Row: -4, Stitches: -1}},
+		"same row":      {{Row: 3, Stitches: -1}, {Row: 3, Stitches: -1}},
+		"falling rows":  {{Row: 3, Stitches: -1}, {Row: 2, Stitches: -1}},
+		"moves nothing": {{Row: 3, Stitches: 0}},
+	} {
+		t.Run(name, func(t *testing.T) { needError(t, s.Validate(), shaping.ErrRange) })
+	}
+}
+
+func TestRunsExpandBack(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := anySchedule(t)
+		var back shaping.Schedule
+		for i, run := range s.Runs() {
+			steps := run.Steps()
+			if run.Times < 1 || len(steps) != run.Times {
+				t.Fatalf("%+v makes %d steps", run, len(steps))
+			}
+			if i > 0 && run.From-back[len(back)-1].Row != run.Every {
+				t.Fatalf("%+v does not stand at its own distance", run)
+			}
+			for j := range steps {
+				steps[j].Method = s[len(back)].Method
+				if s[len(back)+j].Method != steps[j].Method {
+					t.Fatalf("%+v has two methods", run)
+				}
+			}
+			back = append(back, steps...)
+		}
+		if !cmp.Equal(back, s) {
+			t.Fatalf("the runs say another schedule (-want +got):\n%s", cmp.Diff(s, back))
+		}
+	})
+}
+
+func TestRuns(t *testing.T) {
+	at := func(stitches int, rows ...int) shaping.Schedule {
+		var s shaping.Schedule
+		for _, row := range rows {
+			s = append(s, shaping.Step{Row: row, Stitches: stitches, Method: shaping.Fashioned})
+		}
+		return s
+	}
+	for _, c := range []struct {
+		name   string
+		s      shaping.Schedule
+		want   []shaping.Phrase
+		source string
+	}{
+		{"no steps", nil, nil, byHand},
+		{"one step", at(-1, 7), []shaping.Phrase{{From: 7, Stitches: -1, Times: 1}}, byHand},
+		{"equal", at(-1, 4, 8, 12), []shaping.Phrase{{From: 4, Every: 4, Stitches: -1, Times: 3}}, byHand},
+		{"a new distance belongs to the later run", at(-1, 4, 8, 14, 20), []shaping.Phrase{
+			{From: 4, Every: 4, Stitches: -1, Times: 2}, {From: 14, Every: 6, Stitches: -1, Times: 2},
+		}, byHand},
+		{"a round neck", append(at(-2, 1, 3), at(-1, 5, 7, 9)...), []shaping.Phrase{
+			{From: 1, Every: 2, Stitches: -2, Times: 2}, {From: 5, Every: 2, Stitches: -1, Times: 3},
+		}, commonPractice},
+		{"another method", append(at(-1, 2, 4), shaping.Step{Row: 6, Stitches: -1, Method: shaping.Hold}), []shaping.Phrase{
+			{From: 2, Every: 2, Stitches: -1, Times: 2}, {From: 6, Every: 2, Stitches: -1, Times: 1},
+		}, byHand},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			needSource(t, c.source)
+			if diff := cmp.Diff(c.want, c.s.Runs()); diff != "" {
+				t.Errorf("(-want +got):\n%s", diff)
+			}
+		})
+	}
+}
+
+func TestPhraseOfTwoDistancesInTurn(t *testing.T) {
+	var rows []int
+	for _, step := range (shaping.Phrase{From: 3, Every: 6, Then: 8, Stitches: -1, Times: 5}).Steps() {
+		rows = append(rows, step.Row)
+	}
+	// Worked by hand: every 6th and 8th row in turn.
+	if diff := cmp.Diff([]int{3, 9, 17, 23, 31}, rows); diff != "" {
+		t.Errorf("(-want +got):\n%s", diff)
+	}
+}
