@@ -28,9 +28,8 @@ const (
 // mayEnd reports whether a phrase may end here.
 func (m mood) mayEnd() bool { return m < longerStill }
 
-// next returns the mood after the next step of the same phrase, which moves as many
-// stitches and stands at one of the distances named, and false if it cannot stand at
-// distance. The last distance was last, and allowed rows are every apart.
+// next returns the mood after the next step if that stands at distance, and false if
+// the phrase cannot go on so. The last distance was last; allowed rows are every apart.
 func (m mood) next(last, distance, every int) (mood, bool) {
 	for _, f := range m.follow(last, every) {
 		if f.distance == distance {
@@ -46,8 +45,8 @@ type following struct {
 	mood     mood
 }
 
-// follow returns the distances at which a phrase may go on: at none if unused
-// entries of the result have distance 0. After its opening it may at any.
+// follow returns the distances at which a phrase may go on; entries left over have
+// distance 0. After its opening it may go on at any distance, and none is returned.
 func (m mood) follow(last, every int) [3]following {
 	switch m {
 	case once:
@@ -258,7 +257,7 @@ func (p *phrasing) walk(phrases int) []arc {
 // leadsOn drops the moods after an arc that cannot lead to the end with so many
 // phrases in all, and reports whether any is left.
 func (p *phrasing) leadsOn(h *heard, i, phrases int, given int64) bool {
-	any := false
+	some := false
 	for m := range moods {
 		if h[m] == 0 {
 			continue
@@ -269,9 +268,9 @@ func (p *phrasing) leadsOn(h *heard, i, phrases int, given int64) bool {
 		if !leads {
 			h[m] = 0
 		}
-		any = any || leads
+		some = some || leads
 	}
-	return any
+	return some
 }
 
 // heard holds for each mood in which a row of steps can be heard how many phrases it

@@ -9,7 +9,7 @@ import (
 )
 
 func TestRulesSizesAt(t *testing.T) {
-	const rows, any = 8, math.MaxInt
+	const rows, all = 8, math.MaxInt
 	type sizes [2]int
 	for _, c := range []struct {
 		name  string
@@ -18,7 +18,7 @@ func TestRulesSizesAt(t *testing.T) {
 		want  [rows]sizes // rows 1 to 8
 	}{
 		{"zero value", shaping.Rules{}, 1,
-			[rows]sizes{{1, any}, {1, any}, {1, any}, {1, any}, {1, any}, {1, any}, {1, any}, {1, any}}},
+			[rows]sizes{{1, all}, {1, all}, {1, all}, {1, all}, {1, all}, {1, all}, {1, all}, {1, all}}},
 		{"every 2nd row from row 2, at most 4, the last 2 plain", shaping.Rules{Every: 2, Phase: 1, Most: 4, Plain: 2}, 2,
 			[rows]sizes{1: {1, 4}, 3: {1, 4}, 5: {1, 4}}},
 		{"a phase longer than every", shaping.Rules{Every: 2, Phase: 4, Most: 1}, 5,
@@ -30,7 +30,7 @@ func TestRulesSizesAt(t *testing.T) {
 		{"single stitches at rows of their own", shaping.Rules{Every: 4, Most: 3, Single: shaping.Beat{Every: 2, Phase: 2}}, 1,
 			[rows]sizes{0: {2, 3}, 2: {1, 1}, 4: {1, 3}, 6: {1, 1}}},
 		{"single stitches before the others", shaping.Rules{Every: 4, Phase: 3, Single: shaping.Beat{Every: 1, Phase: 1}}, 2,
-			[rows]sizes{1: {1, 1}, 2: {1, 1}, 3: {1, any}, 4: {1, 1}, 5: {1, 1}, 6: {1, 1}, 7: {1, any}}},
+			[rows]sizes{1: {1, 1}, 2: {1, 1}, 3: {1, all}, 4: {1, 1}, 5: {1, 1}, 6: {1, 1}, 7: {1, all}}},
 		{"no single stitch before the base", shaping.Rules{Every: 4, Phase: 3, Base: 9, Most: 2, Single: shaping.Beat{Every: 1}}, 4,
 			[rows]sizes{3: {1, 9}, 4: {1, 1}, 5: {1, 1}, 6: {1, 1}, 7: {1, 2}}},
 		{"single stitches only", shaping.Rules{Every: 2, Most: 1, Single: shaping.Beat{Every: 3, Phase: 1}}, 2,

@@ -1,0 +1,35 @@
+// Package gauge holds lengths, the gauge of a swatch, and the rules by which
+// lengths become whole stitches and whole rows.
+//
+//	g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(30), gauge.MustParseLength("10 cm"))
+//	if err != nil {
+//		return err
+//	}
+//	stitches := g.Stitches(gauge.MustParseLength("54 cm")).Round(gauge.Rounding{}) // 119
+//
+// # Model
+//
+// A [Length] is an exact decimal number of millimetres; 1 inch is 25.4 mm exactly
+// (international inch, 1959). A [Gauge] keeps the stitches and rows that were counted
+// and the lengths they were counted over, never a quotient. A [Count] is an exact,
+// possibly fractional number of stitches or rows. A [Rounding] makes it whole, and
+// [RoundTogether] makes several counts whole that must add up.
+//
+// # Exactness
+//
+// No binary fraction decides a rounding: lengths stay decimal and counts rational
+// until a whole number is chosen. Ties go away from zero, so that reflected pieces
+// round alike. The way back, [Gauge.Width] and [Gauge.Height], rounds once, to a
+// millionth of a millimetre.
+//
+// # Errors
+//
+// Texts that do not read as a length give a [*ParseError], which wraps [ErrSyntax],
+// [ErrUnit] or [ErrRange]; all else gives an [*Error], which wraps [ErrRange] or
+// [ErrParity]. Zero values are harmless: the zero Gauge, which is no gauge, turns
+// every length into no stitches.
+//
+// # What it does not do
+//
+// It does not know edges, panels or how anything is knitted.
+package gauge

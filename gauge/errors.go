@@ -1,0 +1,54 @@
+package gauge
+
+import (
+	"errors"
+	"strconv"
+)
+
+// The kinds of error in this package, for use with [errors.Is].
+var (
+	// ErrSyntax: a text does not read as a length.
+	ErrSyntax = errors.New("cannot be read")
+	// ErrUnit: the unit is missing or unknown.
+	ErrUnit = errors.New("no known unit")
+	// ErrRange: a number lies outside what is allowed.
+	ErrRange = errors.New("out of range")
+	// ErrParity: whole numbers cannot add up because of odd and even.
+	ErrParity = errors.New("cannot add up")
+)
+
+// ParseError says what is wrong with a text that should be a length.
+type ParseError struct {
+	Input   string
+	Problem string // what is wrong
+	Try     string // what to type instead
+	Err     error  // ErrSyntax, ErrUnit or ErrRange
+}
+
+func (e *ParseError) Error() string {
+	return "length " + quoted(e.Input) + ": " + e.Problem + ": " + e.Try
+}
+
+// Unwrap returns the kind of the error.
+func (e *ParseError) Unwrap() error { return e.Err }
+
+// Error names a field, what was given and what is allowed.
+type Error struct {
+	Field string
+	Given string
+	Want  string
+	Err   error // ErrRange or ErrParity
+}
+
+func (e *Error) Error() string { return e.Field + " " + e.Given + ": " + e.Want }
+
+// Unwrap returns the kind of the error.
+func (e *Error) Unwrap() error { return e.Err }
+
+func quoted(s string) string {
+	const longest = 40
+	if len(s) > longest {
+		s = s[:longest] + "..."
+	}
+	return strconv.Quote(s)
+}

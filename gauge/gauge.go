@@ -1,0 +1,149 @@
+package gauge
+
+import (
+	"fmt"
+	"math/big"
+
+	"github.com/shopspring/decimal"
+)
+
+// Gauge is how many stitches go into a width and how many rows into a height: the
+// counts and the lengths as they were measured. It is immutable and safe for
+// concurrent use. The zero value is no gauge.
+type Gauge struct {
+	_             [0]func()
+	stitches      decimal.Decimal
+	width         Length
+	rows          decimal.Decimal
+	height        Length
+	perMM, perRow *big.Rat // stitches and rows to the millimetre, exact
+}
+
+// What is taken for a gauge, per 10 cm: from rope on arms to the finest machines.
+var (
+	mostStitches = decimal.NewFromInt(200)
+	mostRows     = decimal.NewFromInt(300)
+	tenCentis    = decimal.NewFromInt(100)
+	countBound   = decimal.NewFromInt(1_000_000)
+)
+
+// New returns the gauge of so many stitches and rows over the same length, which
+// is 10 cm, 1 in, 4 in or any other. It returns an [*Error] that names "stitches",
+// "rows" or "over" if one is zero or negative, or if there are fewer than 1 or more
+// than 200 stitches, or fewer than 1 or more than 300 rows, to 10 cm.
+func New(stitches, rows decimal.Decimal, over Length) (Gauge, error) {
+	return newGauge(stitches, over, "over", rows, over, "over")
+}
+
+func newGauge(stitches decimal.Decimal, width Length, widthName string, rows decimal.Decimal, height Length, heightName string) (Gauge, error) {
+	perMM, err := perMillimetre("stitches", stitches, widthName, width, mostStitches)
+	if err != nil {
+		return Gauge{}, err
+	}
+	perRow, err := perMillimetre("rows", rows, heightName, height, mostRows)
+	if err != nil {
+		return Gauge{}, err
+	}
+	return Gauge{stitches: stitches, width: width, rows: rows, height: height, perMM: perMM, perRow: perRow}, nil
+}
+
+// perMillimetre checks a count over a length and returns their quotient.
+func perMillimetre(name string, count decimal.Decimal, overName string, over Length, most decimal.Decimal) (*big.Rat, error) {
+	if count.Sign() <= 0 || count.Cmp(countBound) > 0 {
+		return nil, &Error{Field: name, Given: short(count), Want: "a number above 0, such as 22 or 22.5", Err: ErrRange}
+	}
+	if over.Sign() <= 0 || over.mm.Cmp(longest) > 0 {
+		return nil, &Error{Field: overName, Given: over.String(), Want: "a length above 0, such as 10 cm", Err: ErrRange}
+	}
+	// count / over, compared with 1 and most per 10 cm without dividing.
+	perTen := count.Mul(tenCentis)
+	if perTen.Cmp(over.mm) < 0 || perTen.Cmp(over.mm.Mul(most)) > 0 {
+		return nil, &Error{
+			Field: name, Given: fmt.Sprintf("%s over %v", short(count), over),
+			Want: fmt.Sprintf("1 to %v to 10 cm are allowed", most), Err: ErrRange,
+		}
+	}
+	return new(big.Rat).Quo(count.Rat(), over.mm.Rat()), nil
+}
+
+// short returns a number of bounded length for a message.
+func short(d decimal.Decimal) string {
+	if d.Exponent() < -20 || d.Exponent() > 20 || d.NumDigits() > 20 {
+		return "with too many digits"
+	}
+	return plainDecimal(d)
+}
+
+// IsZero reports whether g is no gauge.
+func (g Gauge) IsZero() bool { return g.perMM == nil }
+
+// Equal reports whether both gauges were counted over the same lengths with the
+// same counts.
+func (g Gauge) Equal(h Gauge) bool {
+	return g.stitches.Equal(h.stitches) && g.width.Equal(h.width) && g.rows.Equal(h.rows) && g.height.Equal(h.height)
+}
+
+// Stitches returns how many stitches go into a width, exactly.
+func (g Gauge) Stitches(width Length) Count { return times(g.perMM, width) }
+
+// Rows returns how many rows go into a height, exactly.
+func (g Gauge) Rows(height Length) Count { return times(g.perRow, height) }
+
+func times(per *big.Rat, l Length) Count {
+	if per == nil {
+		return Count{}
+	}
+	return Count{r: new(big.Rat).Mul(per, l.mm.Rat())}
+}
+
+// Width returns the width of so many stitches, rounded to a millionth of a
+// millimetre, ties away from zero.
+func (g Gauge) Width(stitches int) Length { return over(g.stitches, g.width, stitches) }
+
+// Height returns the height of so many rows, rounded to a millionth of a
+// millimetre, ties away from zero.
+func (g Gauge) Height(rows int) Length { return over(g.rows, g.height, rows) }
+
+// places are the decimals of a millimetre that lengths made from counts have.
+const places = 6
+
+func over(count decimal.Decimal, length Length, n int) Length {
+	if count.IsZero() {
+		return Length{}
+	}
+	return Length{mm: length.mm.Mul(decimal.NewFromInt(int64(n))).DivRound(count, places)}
+}
+
+// String says the gauge as it was counted.
+func (g Gauge) String() string {
+	if g.width.Equal(g.height) {
+		return fmt.Sprintf("%s stitches and %s rows to %v", plainDecimal(g.stitches), plainDecimal(g.rows), g.width)
+	}
+	return fmt.Sprintf("%s stitches to %v, %s rows to %v", plainDecimal(g.stitches), g.width, plainDecimal(g.rows), g.height)
+}
+
+// Tolerance returns what a count that is right to half a stitch and half a row
+// leaves uncertain in finished lengths. Common practice, no source.
+func (g Gauge) Tolerance() Tolerance { return Tolerance{stitches: g.stitches, rows: g.rows} }
+
+// Tolerance is the uncertainty that the counting of a swatch leaves in every
+// length knitted by it: half a stitch in the stitches counted, half a row in the
+// rows. It is immutable; the zero value is no uncertainty.
+type Tolerance struct {
+	_              [0]func()
+	stitches, rows decimal.Decimal
+}
+
+// Width returns by how much a finished width may be off to either side.
+func (t Tolerance) Width(finished Length) Length { return half(finished, t.stitches) }
+
+// Height returns by how much a finished height may be off to either side.
+func (t Tolerance) Height(finished Length) Length { return half(finished, t.rows) }
+
+// half returns finished × ½ / count, rounded to a millionth of a millimetre.
+func half(finished Length, count decimal.Decimal) Length {
+	if count.IsZero() {
+		return Length{}
+	}
+	return Length{mm: finished.mm.Abs().DivRound(count.Mul(decimal.NewFromInt(2)), places)}
+}

@@ -1,0 +1,143 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// The widest and highest lengths of a garment that are believed, and the widest bed.
+var longestSide = gauge.MustParseLength("1000 cm")
+
+const (
+	defaultNeedles = 200
+	mostNeedles    = 1000
+	mostSeam       = 10
+	longestTitle   = 200
+)
+
+// gaugeOf returns the gauge of the spec, which has either one or a swatch.
+func gaugeOf(s Spec) (gauge.Gauge, error) {
+	switch {
+	case s.Swatch == nil && s.Gauge.IsZero():
+		return gauge.Gauge{}, &Error{Field: "gauge", Want: "missing: give a gauge or a swatch", Err: ErrSpec}
+	case s.Swatch != nil && !s.Gauge.IsZero():
+		return gauge.Gauge{}, &Error{Field: "swatch", Want: "given together with a gauge: give one of the two", Err: ErrSpec}
+	case s.Swatch == nil:
+		return s.Gauge, nil
+	}
+	g, err := s.Swatch.Gauge()
+	if err != nil {
+		return gauge.Gauge{}, fmt.Errorf("swatch.%w", err)
+	}
+	return g, nil
+}
+
+// checkFront refuses what is out of range or not planned for a front.
+func checkFront(s Spec) error {
+	if len([]rune(s.Title)) > longestTitle {
+		return &Error{Field: "title", Given: quoted(s.Title), Want: fmt.Sprintf("at most %d characters", longestTitle), Err: ErrSpec}
+	}
+	for _, l := range []struct {
+		field    string
+		length   gauge.Length
+		required bool
+	}{
+		{"body.width", s.Body.Width, true},
+		{"body.length", s.Body.Length, true},
+		{"armhole.depth", s.Armhole.Depth, true},
+		{"neck.width", s.Neck.Width, true},
+		{"neck.depth", s.Neck.Depth, true},
+		{"shoulder.drop", s.Shoulder.Drop, false},
+		{"armhole.inset", s.Armhole.Inset, false},
+		{"armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), false},
+		{"armhole.curve", s.Armhole.Curve, false},
+		{"neck.flat", s.Neck.Flat.Or(gauge.Length{}), false},
+		{"start.band", s.Start.Band, false},
+	} {
+		if err := checkLength(l.field, l.length, l.required); err != nil {
+			return err
+		}
+	}
+	if s.Seam.Stitches < 0 || s.Seam.Stitches > mostSeam {
+		return &Error{Field: "seam.stitches", Given: fmt.Sprint(s.Seam.Stitches), Want: fmt.Sprintf("0 to %d", mostSeam), Err: ErrSpec}
+	}
+	if n := s.Place.Needles; n != 0 && (n < 2 || n > mostNeedles || n%2 != 0) {
+		return &Error{Field: "work.needles", Given: fmt.Sprint(n), Want: fmt.Sprintf("an even number from 2 to %d", mostNeedles), Err: ErrSpec}
+	}
+	if err := checkTogether(s); err != nil {
+		return err
+	}
+	return checkPlanned(s)
+}
+
+func checkLength(field string, l gauge.Length, required bool) error {
+	switch {
+	case l.Sign() < 0 || (required && l.IsZero()):
+		return &Error{Field: field, Given: l.String(), Want: "a length above 0 is needed", Err: ErrSpec}
+	case l.Cmp(longestSide) > 0:
+		return &Error{Field: field, Given: l.String(), Want: fmt.Sprintf("at most %v", longestSide), Err: ErrSpec}
+	}
+	return nil
+}
+
+// checkTogether refuses lengths that contradict one another before any is rounded.
+func checkTogether(s Spec) error {
+	if s.Armhole.BindOff.Or(gauge.Length{}).Cmp(s.Armhole.Inset) > 0 {
+		return fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), fmt.Sprintf("more than the inset: at most %v", s.Armhole.Inset))
+	}
+	if s.Armhole.Curve.Cmp(s.Armhole.Depth) > 0 {
+		return fitError("armhole.curve", s.Armhole.Curve, fmt.Sprintf("higher than the armhole: at most %v", s.Armhole.Depth))
+	}
+	if s.Neck.Flat.Or(gauge.Length{}).Cmp(s.Neck.Width) > 0 {
+		return fitError("neck.flat", s.Neck.Flat.Or(gauge.Length{}), fmt.Sprintf("wider than the neck: at most %v", s.Neck.Width))
+	}
+	return nil
+}
+
+// checkPlanned refuses what is not planned so far.
+func checkPlanned(s Spec) error {
+	refuse := func(field, given, want string) error {
+		return &Error{Field: field, Given: given, Want: want, Err: ErrSpec}
+	}
+	holdOrBindOff := func(p Pair) bool {
+		return p.IsZero() || p == Both(shaping.Hold) || p == Both(shaping.BindOff)
+	}
+	switch {
+	case s.Neck.Shape != Round:
+		return refuse("neck.shape", s.Neck.Shape.String(), "only round necks are planned so far: round")
+	case s.Neck.Path != "":
+		return refuse("neck.path", quoted(s.Neck.Path), "belongs to the shape path, which is not planned so far: leave it out")
+	case !s.Body.Hem.IsZero() && !s.Body.Hem.Equal(s.Body.Width):
+		return refuse("body.hem", s.Body.Hem.String(), fmt.Sprintf("only straight sides are planned so far: leave it out, or give %v", s.Body.Width))
+	case s.Body.Waist != nil:
+		return refuse("body.waist", "", "only straight sides are planned so far: leave it out")
+	case s.Place.On != 0 && s.Place.On != shaping.Bed:
+		return refuse("work.on", s.Place.On.String(), "only work on the bed is planned so far: bed")
+	case !holdOrBindOff(s.Methods.Neck):
+		return refuse("methods.neck", s.Methods.Neck.String(), "hold or bindOff for all steps")
+	case !holdOrBindOff(s.Methods.Shoulder):
+		return refuse("methods.shoulder", s.Methods.Shoulder.String(), "hold or bindOff for all steps")
+	case !s.Methods.Armhole.IsZero() && s.Methods.Armhole != Pair{shaping.BindOff, shaping.Fashioned}:
+		return refuse("methods.armhole", s.Methods.Armhole.String(), "bindOff and fashioned")
+	}
+	return nil
+}
+
+// checkBed refuses a piece that is wider than the bed on either side of the middle.
+func checkBed(s Spec, w Widths, g gauge.Gauge) error {
+	needles := s.Place.Needles
+	if needles == 0 {
+		needles = defaultNeedles
+	}
+	if needed := shaping.Centred(w.Body).Last.Index() + 1; needed > needles/2 {
+		return &Error{
+			Field: "body.width", Given: s.Body.Width.String(),
+			Want: fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing; the widest piece that fits is %d stitches, %s",
+				w.Body, needed, needles/2, 2*needed-needles, needles, floorCentimetres(g.Width(needles-2*w.Seam))),
+			Err: ErrBed,
+		}
+	}
+	return nil
+}

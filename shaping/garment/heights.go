@@ -1,0 +1,81 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// Heights are the heights of a front or a back in whole rows.
+type Heights struct {
+	Band     int // of the band knitted first, part of Underarm
+	Underarm int // cast-on edge to underarm
+	Armhole  int // underarm to the tip of the shoulder
+	Drop     int // tip to neck point, even
+	Neck     int // depth of the neck below the neck point, even
+}
+
+// Top returns the height at the neck point.
+func (h Heights) Top() int { return h.Underarm + h.Armhole + h.Drop }
+
+// Tip returns the height at the outer end of the shoulder.
+func (h Heights) Tip() int { return h.Underarm + h.Armhole }
+
+// NeckStart returns the counter reading where the neck begins.
+func (h Heights) NeckStart() int { return h.Top() - h.Neck }
+
+// MostRows is the greatest height of a piece in rows.
+const MostRows = 5000
+
+// heights chooses the rows: the height of the neck point keeps its nearest whole
+// number, drop and neck depth their nearest even ones, and underarm and armhole
+// share what that leaves.
+func heights(s Spec, g gauge.Gauge) (Heights, []gauge.Rounded, error) {
+	total := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
+	top := g.Rows(total).Round(gauge.Rounding{})
+	if top > MostRows {
+		return Heights{}, nil, fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, MostRows))
+	}
+	h := Heights{
+		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
+		Drop: g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest)),
+		Neck: g.Rows(s.Neck.Depth).Round(gauge.Even(gauge.Nearest)),
+	}
+	parts, err := gauge.RoundTogether(top-h.Drop, []gauge.Part{
+		{Name: "length", Want: g.Rows(s.Body.Length), Least: 1},
+		{Name: "armhole", Want: g.Rows(s.Armhole.Depth), Least: 1},
+	})
+	if err != nil {
+		return Heights{}, nil, &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
+	}
+	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
+	return h, parts, h.check(s, g)
+}
+
+// check refuses heights that leave no piece.
+func (h Heights) check(s Spec, g gauge.Gauge) error {
+	if h.Band > h.Underarm {
+		return fitError("start.band", s.Start.Band, fmt.Sprintf("higher than the body up to the underarm: at most %v", s.Body.Length))
+	}
+	if h.Neck < 2 {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", g.Height(2).Format(gauge.Centimetre, 1)))
+	}
+	if h.NeckStart() < 1 {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("deeper than the piece is high: at most %s", g.Height(h.Top()-1).Format(gauge.Centimetre, 1)))
+	}
+	// The shoulder must begin after the split.
+	least := h.Drop
+	if s.Methods.Shoulder.Or(Both(shaping.Hold)).Several == shaping.Hold {
+		least += 2
+	}
+	if h.Drop > 0 && h.Neck < least {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("a front's neck begins below its shoulders: %d rows, at least %d are needed, which is %s",
+			h.Neck, least, g.Height(least).Format(gauge.Centimetre, 1)))
+	}
+	return nil
+}
+
+func fitError(field string, given gauge.Length, want string) error {
+	return &Error{Field: field, Given: given.String(), Want: want, Err: ErrFit}
+}

@@ -1,0 +1,54 @@
+package garment
+
+import (
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
+)
+
+// Piece is a garment piece that has been planned and knitted by the judge.
+// Treat it as a value: what it holds is shared.
+type Piece struct {
+	Work     shaping.Work
+	Cloth    bed.Cloth
+	Spec     Spec // as given
+	Gauge    gauge.Gauge
+	Heights  Heights
+	Widths   Widths
+	Sizes    []Size
+	Edges    []Edge
+	Warnings []string // what the knitter should know before starting, one sentence each
+}
+
+// Name returns the name of the piece, such as "front".
+func (p Piece) Name() string { return p.Work.Name }
+
+// Size is one length of the piece: as asked, as it will be knitted, and by how
+// much the counting of the swatch leaves it uncertain.
+type Size struct {
+	Name      string // "width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop"
+	Asked     gauge.Length
+	Knitted   gauge.Length
+	PlusMinus gauge.Length
+	Count     int    // in whole stitches or rows
+	Unit      string // "stitches" or "rows"
+	Why       string // what moved it by more than half a stitch or row; empty if nothing did
+}
+
+// Off returns the knitted length less the asked one.
+func (s Size) Off() gauge.Length { return s.Knitted.Sub(s.Asked) }
+
+// Edge is one drawn edge and the schedule that follows it.
+type Edge struct {
+	Name      string // "neck" or "armhole"
+	Panel     string // where its first step lies
+	Side      shaping.Side
+	Path      string // SVG path data in millimetres, in the box of whole stitches and rows
+	Stitches  int
+	Rows      int
+	FirstRow  int              // the row of the piece that is row 1 of the schedule
+	Schedule  shaping.Schedule // rows count from 1 at FirstRow
+	Area      float64          // between drawing and staircase, cm2
+	Floor     float64          // what no staircase can do without, cm2
+	Deviation gauge.Length     // the greatest, at any row
+}

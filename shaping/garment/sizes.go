@@ -1,0 +1,79 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"github.com/shopspring/decimal"
+)
+
+// sizes lists what was asked and what will be knitted.
+func (f front) sizes() []Size {
+	s, w, h := f.spec, f.widths, f.heights
+	neckAsked := s.Neck.Width
+	shoulder := halfLength(s.Body.Width.Sub(neckAsked)).Sub(s.Armhole.Inset)
+	sizes := []Size{
+		f.wide("width", s.Body.Width, w.Body-2*w.Seam, ""),
+		f.high("length", s.Body.Length, h.Underarm, "what armhole and shoulder leave of the whole height"),
+		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
+		f.wide("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
+		f.high("neckDepth", s.Neck.Depth, h.Neck, "even, so that a half ends at its outer edge"),
+		f.wide("shoulder", shoulder, w.Shoulder-w.Seam, "what neck and armholes leave of the body"),
+		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
+	}
+	if w.Inset > 0 || s.Armhole.Inset.Sign() > 0 {
+		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, "what neck and shoulders leave of the body"))
+	}
+	return sizes
+}
+
+func (f front) wide(name string, asked gauge.Length, count int, why string) Size {
+	knitted := f.gauge.Width(count)
+	return Size{
+		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Width(knitted),
+		Count: count, Unit: "stitches", Why: forced(f.gauge.Stitches(asked), count, why),
+	}
+}
+
+func (f front) high(name string, asked gauge.Length, count int, why string) Size {
+	knitted := f.gauge.Height(count)
+	return Size{
+		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Height(knitted),
+		Count: count, Unit: "rows", Why: forced(f.gauge.Rows(asked), count, why),
+	}
+}
+
+// forced returns why if count is not the nearest whole number to what was wanted.
+func forced(want gauge.Count, count int, why string) string {
+	if gauge.Whole(count).Sub(want).Abs().Cmp(gauge.Whole(1).Over(2)) <= 0 {
+		return ""
+	}
+	return why
+}
+
+func parity(n int) string {
+	if n%2 == 0 {
+		return "even"
+	}
+	return "odd"
+}
+
+// halfLength returns l / 2, exactly.
+func halfLength(l gauge.Length) gauge.Length {
+	return gauge.Millimetres(l.Millimetres().Mul(half))
+}
+
+// warnings says what the knitter should know before starting.
+func (f front) warnings() []string {
+	var warnings []string
+	if f.widths.BindOff > 0 && f.heights.NeckStart() >= f.heights.Underarm+2 {
+		first := f.start(f.heights.Underarm + 1)
+		warnings = append(warnings, fmt.Sprintf("The underarms are bound off one row apart: the %v edge first, the %v edge one row later.", first, first.Opposite()))
+	}
+	if f.heights.NeckStart() < f.heights.Tip() && f.heights.NeckStart() <= f.heights.Underarm {
+		warnings = append(warnings, "The neck begins below the underarms: the armholes are shaped in the halves.")
+	}
+	return warnings
+}
+
+var half = decimal.New(5, -1)
