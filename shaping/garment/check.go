@@ -11,7 +11,7 @@ import (
 var longestSide = gauge.MustParseLength("1000 cm")
 
 const (
-	defaultNeedles = 200
+	DefaultNeedles = 200
 	mostNeedles    = 1000
 	mostSeam       = 10
 	longestTitle   = 200
@@ -129,7 +129,7 @@ func checkPlanned(s Spec) error {
 func checkBed(s Spec, w Widths, g gauge.Gauge) error {
 	needles := s.Place.Needles
 	if needles == 0 {
-		needles = defaultNeedles
+		needles = DefaultNeedles
 	}
 	if needed := shaping.Centred(w.Body).Last.Index() + 1; needed > needles/2 {
 		return &Error{

@@ -1,0 +1,89 @@
+package plan
+
+import (
+	"fmt"
+	"io"
+	"slices"
+
+	"example.com/walewise/gauge"
+)
+
+// planForm has the keys of a plan.
+type planForm struct {
+	Format string        `json:"format"`
+	Title  string        `json:"title"`
+	Gauge  gauge.Gauge   `json:"gauge,omitzero"`
+	Swatch *gauge.Swatch `json:"swatch,omitzero"`
+	Pieces []pieceForm   `json:"pieces"`
+}
+
+func (p *planForm) check(n *node) error {
+	if err := checkTitle(p.Title); err != nil {
+		return err
+	}
+	if err := checkGauge(p.Gauge, p.Swatch); err != nil {
+		return err
+	}
+	if len(p.Pieces) == 0 {
+		return fault("pieces", "", "a plan has at least one piece", nil)
+	}
+	var names []string
+	for i, piece := range p.Pieces {
+		if slices.Contains(names, string(piece.Name)) {
+			return n.at("pieces").items[i].at("name").fault("an earlier piece has this name", nil)
+		}
+		names = append(names, string(piece.Name))
+	}
+	return nil
+}
+
+// Read reads a plan. It returns a [*garment.Error] that wraps [ErrPlan] if the
+// document is longer than [MaxBytes], is not a plan or has a key too few, too many
+// or with a value that cannot be read. Whether the plan can be knitted is not
+// checked.
+func Read(r io.Reader) (Plan, error) {
+	text, err := readBounded(r)
+	if err != nil {
+		return Plan{}, sealed(err, ErrPlan)
+	}
+	return Parse(text)
+}
+
+// Parse is [Read] for a document in memory.
+func Parse(text []byte) (Plan, error) {
+	root, err := open(text, PlanFormat)
+	if err != nil {
+		return Plan{}, sealed(err, ErrPlan)
+	}
+	var form planForm
+	if err := decode(root, &form); err != nil {
+		return Plan{}, sealed(err, ErrPlan)
+	}
+	p := Plan{Title: form.Title, Gauge: form.Gauge, Swatch: form.Swatch}
+	for _, piece := range form.Pieces {
+		p.Pieces = append(p.Pieces, piece.piece())
+	}
+	return p, nil
+}
+
+// Write writes a plan, indented, with a line end after it. It writes nothing and
+// returns the error of [Parse] if the plan could not be read back: two pieces of
+// one name, for example, or more than [MaxBytes].
+func Write(w io.Writer, p Plan) error {
+	form := planForm{Format: PlanFormat, Title: p.Title, Gauge: p.Gauge, Swatch: p.Swatch, Pieces: []pieceForm{}}
+	for i, piece := range p.Pieces {
+		made, err := formOf(piece, fmt.Sprintf("pieces[%d]", i))
+		if err != nil {
+			return sealed(err, ErrPlan)
+		}
+		form.Pieces = append(form.Pieces, made)
+	}
+	text, err := marshal(form)
+	if err != nil {
+		return sealed(err, ErrPlan)
+	}
+	if _, err := Parse(text); err != nil {
+		return err
+	}
+	return write(w, text)
+}

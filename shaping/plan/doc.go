@@ -1,0 +1,48 @@
+// Package plan reads and writes the two documents of a knitted garment: the spec,
+// which says what a person measured and chose, and the plan, which says how its
+// pieces are knitted, row by row.
+//
+//	spec, err := plan.ReadSpec(file)
+//	if err != nil {
+//		return err // one line that names the key
+//	}
+//	front, err := garment.Front(spec)
+//	if err != nil {
+//		return err
+//	}
+//	return plan.Write(os.Stdout, plan.From(front))
+//
+// # Model
+//
+// A document is one JSON object whose key "format" names its form and version:
+// [SpecFormat] or [PlanFormat]. A spec is read into a [garment.Spec], a plan into a
+// [Plan], whose pieces hold a [shaping.Work] each. Schemas of both lie in
+// testdata/schema.
+//
+// # Strictness
+//
+// Reading refuses what it does not know: keys that are unknown, repeated or written
+// in other capitals, null, values of another type than the key has, and anything
+// after the end of the document. Reading is bounded: documents of at most
+// [MaxBytes], titles of at most [MaxTitle] characters, row numbers to [MaxRow],
+// needles to [shaping.MaxNeedle]. Writing refuses what could not be read back.
+//
+// # Exactness
+//
+// Lengths, counts and areas stay the decimals that were written; lengths are written
+// in centimetres, deviations in millimetres, and mean the same when they are read
+// again. Equal values give equal bytes.
+//
+// # Errors
+//
+// A document that cannot be used gives a [*garment.Error] in one line that names the
+// key by its path, such as "neck.width" or "pieces[0].rows[3].knit"; lists count from
+// 0. It wraps [garment.ErrSpec] or [ErrPlan], and the error of the value where there
+// is one, such as [gauge.ErrUnit]. Errors of readers and writers are wrapped.
+// Nothing panics.
+//
+// # What it does not do
+//
+// It does not check that a spec gives a garment (package garment does) or that a plan
+// can be knitted and is true: knit its works with package bed.
+package plan

@@ -1,0 +1,26 @@
+// Package sheet says a planned piece in words that can be followed at the bed.
+//
+//	piece, err := garment.Front(spec)
+//	if err != nil {
+//		return err
+//	}
+//	err = sheet.Write(os.Stdout, piece)
+//
+// # Model
+//
+// The sheet is made from the rows of the work and from nothing else, so that what
+// is printed is what the judge has knitted. Every entry begins with the counter
+// reading and the side where the carriage stands, says what to do with which
+// needles and how many rows to knit, and ends with the reading after, the needles
+// in work and their number. Entries that repeat are gathered, with a box to tick for
+// each time. The second half is written out.
+//
+// # Exactness
+//
+// Lengths are printed to a millimetre or to a hundredth of an inch, in the unit of
+// the spec; nothing is decided by what is printed.
+//
+// # What it does not do
+//
+// It does not plan or judge, and so far it writes for work on the bed only.
+package sheet

@@ -1,0 +1,93 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/walewise/shaping"
+)
+
+// tally says where every stitch is when the panel is finished.
+func (s *writer) tally(panel string) string {
+	onHold := map[shaping.Needle]bool{}
+	waste := 0
+	var counted shaping.Ledger
+	next := s.work.Rows
+	for course := range s.piece.Cloth.Courses() {
+		if course.Panel != panel && finished(s.work, panel, course.Panel) {
+			break
+		}
+		row := next[0]
+		next = next[1:]
+		counted = course.Ledger
+		for _, actions := range [2][]shaping.Action{row.Before, row.After} {
+			for _, a := range actions {
+				switch a.Do {
+				case shaping.DoHold:
+					mark(onHold, a.Needles, true)
+				case shaping.DoReturn, shaping.DoBindOff:
+					mark(onHold, a.Needles, false)
+				case shaping.DoWaste:
+					waste += a.Needles.Len()
+					mark(onHold, a.Needles, false)
+				}
+			}
+		}
+	}
+	var parts []string
+	add := func(n int, what string) {
+		if n > 0 {
+			parts = append(parts, fmt.Sprintf("%d %s", n, what))
+		}
+	}
+	add(waste, "on waste yarn")
+	if spans := held(s.work.Panels[0].Needles, onHold); len(spans) > 0 {
+		var names []string
+		sum := 0
+		for _, span := range spans {
+			names = append(names, span.String())
+			sum += span.Len()
+		}
+		add(sum, "on hold ("+strings.Join(names, ", ")+")")
+	}
+	add(counted.BoundOff, "bound off")
+	add(counted.Decreased, "decreased")
+	return strings.Join(parts, " + ") + fmt.Sprintf(" = %d", counted.CastOn+counted.Increased)
+}
+
+// finished reports whether the panel is worked before the other.
+func finished(w shaping.Work, panel, other string) bool {
+	for _, p := range w.Panels {
+		switch p.Name {
+		case panel:
+			return true
+		case other:
+			return false
+		}
+	}
+	return false
+}
+
+func mark(onHold map[shaping.Needle]bool, s shaping.Span, held bool) {
+	for n := range s.All() {
+		onHold[n] = held
+	}
+}
+
+// held returns the runs of needles on hold.
+func held(all shaping.Span, onHold map[shaping.Needle]bool) []shaping.Span {
+	var spans []shaping.Span
+	open := false
+	for n := range all.All() {
+		switch {
+		case !onHold[n]:
+			open = false
+		case open:
+			spans[len(spans)-1].Last = n
+		default:
+			spans = append(spans, shaping.Span{First: n, Last: n})
+			open = true
+		}
+	}
+	return spans
+}
