@@ -67,10 +67,4 @@ func TinyFront() shaping.Tree {
 }
 
 // held returns a schedule of holds from pairs of row and stitches.
-func held(pairs ...int) shaping.Schedule {
-	var s shaping.Schedule
-	for i := 0; i < len(pairs); i += 2 {
-		s = append(s, shaping.Step{Row: pairs[i], Stitches: pairs[i+1], Method: shaping.Hold})
-	}
-	return s
-}
+func held(pairs ...int) shaping.Schedule { return steps(shaping.Hold, pairs...) }
