@@ -109,6 +109,32 @@ func (j *judge) checkSteps(row *shaping.Row) error {
 	return nil
 }
 
+// checkBegin compares the needles that a panel is said to begin with and those that
+// are in work at its first row: the schedules say which of them went, and what the
+// parent left on hold at its edges may stay there.
+func (j *judge) checkBegin(row *shaping.Row) error {
+	p := j.panel
+	if p.Parent == "" || row.Row != p.FirstRow {
+		return nil
+	}
+	parent, _ := j.work.Panels.Panel(p.Parent)
+	said, left := p.Needles, parent.InWork(parent.LastRow)
+	if said.First.Index() < left.First.Index() {
+		said.First = left.First
+	}
+	if said.Last.Index() > left.Last.Index() {
+		said.Last = left.Last
+	}
+	if said.First.Index() > said.Last.Index() {
+		return nil // all of it was left on hold
+	}
+	said = said.Moved(shaping.Left, p.Left.Through(row.Row)).Moved(shaping.Right, p.Right.Through(row.Row))
+	if run, _ := j.inWork(p.domain); !run.ContainsSpan(said) {
+		return j.untrue(differs(said, run), fmt.Sprintf("the panel is said to begin with %v, in work are %v", said, run))
+	}
+	return nil
+}
+
 func stepText(s shaping.Step) string {
 	if s.Stitches == 0 {
 		return "nothing"

@@ -65,10 +65,16 @@ type result struct {
 	heights map[shaping.Needle]int
 	courses []bed.Course
 	ledger  shaping.Ledger
+	panels  map[string]shaping.Ledger
 }
 
 func resultOf(c bed.Cloth) result {
-	r := result{heights: map[shaping.Needle]int{}, courses: slices.Collect(c.Courses()), ledger: c.Ledger()}
+	r := result{heights: map[shaping.Needle]int{}, courses: slices.Collect(c.Courses()), ledger: c.Ledger(), panels: map[string]shaping.Ledger{}}
+	for _, name := range []string{shaping.Body, shaping.RightHalf, shaping.LeftHalf} {
+		if l, ok := c.PanelLedger(name); ok {
+			r.panels[name] = l
+		}
+	}
 	for n, height := range c.Heights() {
 		if height > 0 {
 			r.heights[n] = height
@@ -105,4 +111,3 @@ func do(d shaping.Do, needles shaping.Span) shaping.Action {
 func shift(needles shaping.Span, toward shaping.Side) shaping.Action {
 	return shaping.Action{Do: shaping.DoShift, Needles: needles, Toward: toward}
 }
-

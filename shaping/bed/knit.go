@@ -147,6 +147,9 @@ func (j *judge) row(i int) error {
 	if err := j.checkSteps(row); err != nil {
 		return err
 	}
+	if err := j.checkBegin(row); err != nil {
+		return err
+	}
 	if err := j.knit(row); err != nil {
 		return err
 	}

@@ -125,11 +125,26 @@ func (p *planner) finish(panel shaping.Panel) {
 // clearHeld puts everything still held on waste yarn, strip by strip.
 func (p *planner) clearHeld() []shaping.Action {
 	var actions []shaping.Action
-	for _, strip := range p.runs(p.outline.Panels[0].Needles, func(s state) bool { return s == held || s == wrapped }) {
+	for _, strip := range p.runs(p.extent(), func(s state) bool { return s == held || s == wrapped }) {
 		actions = append(actions, shaping.Action{Do: shaping.DoWaste, Needles: strip})
 		p.clear(strip)
 	}
 	return actions
+}
+
+// extent returns all needles of the piece, those that came at its edges included.
+func (p *planner) extent() shaping.Span {
+	all := p.domain(p.outline.Panels[0])
+	for _, panel := range p.outline.Panels[1:] {
+		domain := p.domain(panel)
+		if domain.First.Index() < all.First.Index() {
+			all.First = domain.First
+		}
+		if domain.Last.Index() > all.Last.Index() {
+			all.Last = domain.Last
+		}
+	}
+	return all
 }
 
 // inWork returns the needles of the panel that are in work.

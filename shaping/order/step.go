@@ -10,6 +10,10 @@ import (
 // the decrease sits inside the edge.
 const edgeStitches = 3
 
+// mostDecreased is how many stitches a fashioned step takes away: two, as a double
+// decrease, put three loops on one needle.
+const mostDecreased = 2
+
 // step returns what the panel's schedule asks for at one edge before row.
 func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shaping.Action, error) {
 	s, ok := panel.At(edge).At(row)
@@ -48,6 +52,9 @@ func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shapi
 		p.set(come, working)
 		p.work.Ledger.CastOn += come.Len()
 		return []shaping.Action{{Do: shaping.DoCastOnEdge, Needles: come}}, nil
+	}
+	if -s.Stitches > mostDecreased {
+		return fail(fmt.Sprintf("%d stitches are decreased at once, at most %d can be", -s.Stitches, mostDecreased))
 	}
 	if s.Stitches > 0 {
 		return p.fashionedOut(run, edge, s.Stitches), nil

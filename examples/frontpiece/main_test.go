@@ -1,0 +1,174 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"example.com/walewise/internal/golden"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+)
+
+func runFront(t *testing.T, stdin string, args ...string) (stdout, stderr string, err error) {
+	t.Helper()
+	var out, messages bytes.Buffer
+	err = run(args, strings.NewReader(stdin), &out, &messages)
+	return out.String(), messages.String(), err
+}
+
+func TestDemo(t *testing.T) {
+	for _, form := range []string{"text", "json"} {
+		t.Run(form, func(t *testing.T) {
+			out, _, err := runFront(t, "", "-as", form)
+			if err != nil {
+				t.Fatal(err)
+			}
+			golden.Check(t, filepath.Join("testdata", "demo."+form+".golden"), []byte(out))
+		})
+	}
+}
+
+// What README shows of the output is what the sample prints.
+func TestReadmeIsTrue(t *testing.T) {
+	out, _, err := runFront(t, "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	shown := readme(t, "from the demo")
+	if len(shown) < 200 || !strings.Contains(out, shown) {
+		t.Errorf("README shows what the demo does not print:\n%s", shown)
+	}
+	spec, err := plan.ParseSpec(demo)
+	if err != nil {
+		t.Fatal(err)
+	}
+	piece, err := garment.Front(spec)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := readme(t, "from the cloth"), picture(piece); got != want {
+		t.Errorf("README's picture is not the cloth, which is\n%s", want)
+	}
+}
+
+// readme returns the block that follows a mark in README.
+func readme(t *testing.T, mark string) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, rest, ok := strings.Cut(strings.ReplaceAll(string(text), "\r\n", "\n"), "<!-- "+mark+" -->\n```text\n")
+	shown, _, closed := strings.Cut(rest, "```")
+	if !ok || !closed {
+		t.Fatalf("README has no block %q", mark)
+	}
+	return shown
+}
+
+// picture draws the left half of the piece from the heights of its wales, a
+// character for two stitches and two rows.
+func picture(piece garment.Piece) string {
+	const stitches, rows = 2, 2
+	half, _ := piece.Work.Panels.Panel(shaping.LeftHalf)
+	var text strings.Builder
+	for row := half.LastRow; row >= half.FirstRow-rows; row -= rows {
+		line := fmt.Sprintf("row %3d  ", row)
+		for i := 0; i < half.Needles.Len(); i += stitches {
+			n := half.Needles.First.Toward(shaping.Right, i)
+			if piece.Cloth.Height(n) >= row {
+				line += "#"
+			} else {
+				line += " "
+			}
+		}
+		text.WriteString(strings.TrimRight(line, " ") + "\n")
+	}
+	return text.String()
+}
+
+func TestSpecFromFileAndStandardInput(t *testing.T) {
+	want, _, err := runFront(t, "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	fromFile, _, err := runFront(t, "", "-spec", "demo.json")
+	if err != nil || fromFile != want {
+		t.Errorf("-spec demo.json: error %v, same output %t", err, fromFile == want)
+	}
+	fromStdin, _, err := runFront(t, string(demo), "-spec", "-")
+	if err != nil || fromStdin != want {
+		t.Errorf("-spec -: error %v, same output %t", err, fromStdin == want)
+	}
+}
+
+func TestRefusals(t *testing.T) {
+	demoWith := func(old, new string) string {
+		text := strings.Replace(string(demo), old, new, 1)
+		if text == string(demo) {
+			t.Fatalf("the demo has no %s", old)
+		}
+		return text
+	}
+	for _, c := range []struct {
+		why, stdin string
+		says       []string
+	}{
+		{"no document", "", []string{"empty"}},
+		{"not JSON", "{", nil},
+		{"unknown key", demoWith(`"depth": "8.5 cm"`, `"deep": "8.5 cm"`), []string{"neck.deep", "unknown key"}},
+		{"repeated key", demoWith(`"seam":`, `"seam": {"stitches": 1}, "seam":`), []string{"seam"}},
+		{"decimal comma", demoWith(`"18.5 cm"`, `"18,5 cm"`), []string{"neck.width", `"18,5 cm"`, "18.5 cm"}},
+		{"no unit", demoWith(`"18.5 cm"`, `"18.5"`), []string{"neck.width", "18.5 cm"}},
+		{"number for a length", demoWith(`"18.5 cm"`, `18.5`), []string{"neck.width"}},
+		{"not a number", demoWith(`"18.5 cm"`, `"NaN cm"`), []string{"neck.width", "NaN"}},
+		{"absurd", demoWith(`"18.5 cm"`, `"1000000000 cm"`), []string{"neck.width", "1000 m"}},
+		{"negative", demoWith(`"18.5 cm"`, `"-18.5 cm"`), []string{"neck.width", "above 0"}},
+		{"zero", demoWith(`"18.5 cm"`, `"0 cm"`), []string{"neck.width", "above 0"}},
+		{"neck too wide", demoWith(`"18.5 cm"`, `"45 cm"`), []string{"neck.width", "at most"}},
+		{"neck too deep", demoWith(`"depth": "8.5 cm"`, `"depth": "80 cm"`), []string{"neck.depth", "at most"}},
+		{"no whole group", demoWith(`"inset": "6.5 cm"`, `"inset": "16.5 cm"`), []string{"shoulder.drop"}},
+		{"bed too narrow", demoWith(`"needles": 200`, `"needles": 120`), []string{"10 needles are missing", "49.2 cm"}},
+		{"gauge and swatch", demoWith(`"start":`, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}, "start":`), []string{"gauge", "swatch"}},
+		{"neither", `{"format": "walewise-spec/1", "body": {"width": "53 cm", "length": "41 cm"}, "armhole": {"depth": "22 cm"}, "neck": {"shape": "round", "width": "18 cm", "depth": "8 cm"}, "shoulder": {"drop": "3 cm"}}`, []string{"gauge"}},
+		{"too large", `{"title": "` + strings.Repeat("x", 2<<20) + `"}`, []string{"1 MiB"}},
+		{"null", demoWith(`"18.5 cm"`, `null`), []string{"neck.width", "null"}},
+	} {
+		t.Run(c.why, func(t *testing.T) {
+			out, _, err := runFront(t, c.stdin, "-spec", "-")
+			if err == nil || out != "" {
+				t.Fatalf("error %v, %d bytes printed", err, len(out))
+			}
+			text := oneLine(err)
+			if len(text) > 300 {
+				t.Errorf("a message of %d characters", len(text))
+			}
+			for _, part := range c.says {
+				if !strings.Contains(text, part) {
+					t.Errorf("the message does not say %q: %s", part, text)
+				}
+			}
+		})
+	}
+}
+
+func TestUsage(t *testing.T) {
+	for _, args := range [][]string{{"-as", "poem"}, {"-nonsense"}, {"demo.json"}, {"-spec"}} {
+		out, messages, err := runFront(t, "", args...)
+		if !errors.Is(err, errUsage) || out != "" || messages == "" {
+			t.Errorf("%q: error %v, printed %q, said %q", args, err, out, messages)
+		}
+	}
+	if _, messages, err := runFront(t, "", "-h"); err != nil || !strings.Contains(messages, "-spec") {
+		t.Errorf("-h: error %v, said %q", err, messages)
+	}
+	if _, _, err := runFront(t, "", "-spec", filepath.Join(t.TempDir(), "none.json")); !errors.Is(err, os.ErrNotExist) {
+		t.Errorf("a file that does not exist: error %v", err)
+	}
+}
