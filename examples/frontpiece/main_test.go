@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -170,5 +171,36 @@ func TestUsage(t *testing.T) {
 	}
 	if _, _, err := runFront(t, "", "-spec", filepath.Join(t.TempDir(), "none.json")); !errors.Is(err, os.ErrNotExist) {
 		t.Errorf("a file that does not exist: error %v", err)
+	}
+}
+
+// BenchmarkSpecToPlan goes the whole way: the text of a spec to the text of a plan.
+func BenchmarkSpecToPlan(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		spec, err := plan.ParseSpec(demo)
+		if err != nil {
+			b.Fatal(err)
+		}
+		piece, err := garment.Front(spec)
+		if err != nil {
+			b.Fatal(err)
+		}
+		if err := plan.Write(io.Discard, plan.From(piece)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkFrontOnly(b *testing.B) {
+	spec, err := plan.ParseSpec(demo)
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := garment.Front(spec); err != nil {
+			b.Fatal(err)
+		}
 	}
 }

@@ -6,9 +6,6 @@ import (
 	"testing"
 	"unicode"
 
-	"example.com/walewise/gauge"
-	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/garment"
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
 )
@@ -67,9 +64,3 @@ func oneLine(t testing.TB, err error) {
 		t.Errorf("message %q is not one line of text", text)
 	}
 }
-
-var (
-	_ = gauge.Length{}
-	_ = shaping.Side(0)
-	_ = garment.Spec{}
-)
