@@ -28,7 +28,7 @@ func (j *judge) do(a shaping.Action, after bool) error {
 	case shaping.DoHold:
 		return j.doHold(a, after)
 	case shaping.DoReturn:
-		return j.doReturn(a)
+		return j.doReturn(a, after)
 	case shaping.DoWaste:
 		return j.doWaste(a, after)
 	case shaping.DoBindOff:
@@ -104,9 +104,12 @@ func (j *judge) doHold(a shaping.Action, after bool) error {
 	return nil
 }
 
-func (j *judge) doReturn(a shaping.Action) error {
+func (j *judge) doReturn(a shaping.Action, after bool) error {
 	if err := j.require(a, onHold); err != nil {
 		return err
+	}
+	if beside := j.besideTurn(j.panel.row); after && a.Needles.Contains(beside) && j.panel.domain.Contains(beside) && j.at(beside).unturned {
+		return j.impossible(beside, "the row turned beside this newly held needle: it is wrapped before it goes back to work")
 	}
 	for n := range a.Needles.All() {
 		j.at(n).position = inWork

@@ -21,7 +21,7 @@ func Plan(o Outline) (shaping.Work, error) {
 	p := &planner{
 		outline:  o,
 		carriage: o.Carriage,
-		needles:  map[shaping.Needle]state{},
+		needles:  make([]state, 2*shaping.MaxNeedle),
 		work: shaping.Work{
 			Name: o.Name, Place: o.Place, Facing: o.Place.Facing(), Panels: o.Panels,
 			Rows: make([]shaping.Row, 0, o.Panels.Rows()),
@@ -49,9 +49,12 @@ const (
 type planner struct {
 	outline  Outline
 	carriage shaping.Side
-	needles  map[shaping.Needle]state // those with a stitch
+	needles  []state // of L1000 to R1000; see at
 	work     shaping.Work
 }
+
+// at returns the state of a needle.
+func (p *planner) at(n shaping.Needle) *state { return &p.needles[n.Index()+shaping.MaxNeedle] }
 
 func (p *planner) last() *shaping.Row { return &p.work.Rows[len(p.work.Rows)-1] }
 
@@ -149,7 +152,14 @@ func (p *planner) extent() shaping.Span {
 
 // inWork returns the needles of the panel that are in work.
 func (p *planner) inWork(panel shaping.Panel) shaping.Span {
-	return p.outer(p.domain(panel), func(s state) bool { return s == working })
+	run := p.domain(panel)
+	for !run.IsEmpty() && *p.at(run.First) != working {
+		run = run.Moved(shaping.Left, -1)
+	}
+	for !run.IsEmpty() && *p.at(run.Last) != working {
+		run = run.Moved(shaping.Right, -1)
+	}
+	return run
 }
 
 // domain returns the panel's needles as wide as its edges ever were.
@@ -182,7 +192,7 @@ func (p *planner) runs(domain shaping.Span, wanted func(state) bool) []shaping.S
 	open := false
 	for n := range domain.All() {
 		switch {
-		case !wanted(p.needles[n]):
+		case !wanted(*p.at(n)):
 			open = false
 		case open:
 			runs[len(runs)-1].Last = n
@@ -196,12 +206,9 @@ func (p *planner) runs(domain shaping.Span, wanted func(state) bool) []shaping.S
 
 func (p *planner) set(s shaping.Span, to state) {
 	for n := range s.All() {
-		p.needles[n] = to
+		*p.at(n) = to
 	}
 }
 
-func (p *planner) clear(s shaping.Span) {
-	for n := range s.All() {
-		delete(p.needles, n)
-	}
-}
+// clear empties the needles of stitches that are gone.
+func (p *planner) clear(s shaping.Span) { p.set(s, 0) }

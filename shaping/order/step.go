@@ -102,7 +102,7 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 	run := p.inWork(panel)
 	var back shaping.Span
 	for n := run.End(outer).Toward(outer, 1); panel.Needles.Contains(n); n = n.Toward(outer, 1) {
-		if s := p.needles[n]; s != held && s != wrapped {
+		if s := *p.at(n); s != held && s != wrapped {
 			break
 		}
 		if back.IsEmpty() {
@@ -125,9 +125,9 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 // wrap returns the wrap that the turn after the row needs.
 func (p *planner) wrap(panel shaping.Panel, r shaping.Row) []shaping.Action {
 	beyond := r.Knit.Beyond(r.From.Opposite(), 1)
-	if p.needles[beyond.First] != held || !p.domain(panel).Contains(beyond.First) {
+	if !p.domain(panel).Contains(beyond.First) || *p.at(beyond.First) != held {
 		return nil
 	}
-	p.needles[beyond.First] = wrapped
+	*p.at(beyond.First) = wrapped
 	return []shaping.Action{{Do: shaping.DoWrap, Needles: beyond}}
 }

@@ -76,8 +76,14 @@ func WriteSpec(w io.Writer, s garment.Spec) error {
 	if err != nil {
 		return sealed(err, garment.ErrSpec)
 	}
-	if _, err := ParseSpec(text); err != nil {
+	read, err := ParseSpec(text)
+	if err != nil {
 		return err
+	}
+	// A length of zero that was computed leaves an empty object behind; one that
+	// was read does not.
+	if text, err = marshal(specForm{Format: SpecFormat, Spec: read}); err != nil {
+		return sealed(err, garment.ErrSpec)
 	}
 	return write(w, text)
 }

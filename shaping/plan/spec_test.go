@@ -149,9 +149,9 @@ func TestParseSpecRefuses(t *testing.T) {
 		{"a plan", `walewise-spec/1`, `walewise-plan/1`, `format "walewise-plan/1": only "walewise-spec/1" can be read here`},
 		{"no format", `"format": "walewise-spec/1",`, ``, `format: the key is missing: write "walewise-spec/1"`},
 		{"format that is a number", `"walewise-spec/1"`, `1`, `format 1: only "walewise-spec/1" can be read here`},
-		{"comma too many", `"3 cm"}}`, `"3 cm",}}`, `document line 6, column 28: not JSON from here on: a comma, quote or bracket too many or too few`},
+		{"comma too many", `"3 cm"}}`, `"3 cm",}}`, `document line 6, column 30: not JSON from here on: a comma, quote or bracket too many or too few`},
 		{"end too early", `"3 cm"}}`, `"3 cm"}`, `document: not JSON: it ends too early`},
-		{"text after the end", `"3 cm"}}`, `"3 cm"}} {}`, `document line 6, column 30: text after the end of the document`},
+		{"text after the end", `"3 cm"}}`, `"3 cm"}} {}`, `document line 6, column 32: text after the end of the document`},
 		{"deep", `"shoulder"`, `"title": ` + strings.Repeat("[", 5000) + strings.Repeat("]", 5000) + `, "shoulder"`, `title[0][0][0][0][0][0][0][0][0][0][0]: nested deeper than 12 levels`},
 		{"not UTF-8", `"shoulder"`, "\"title\": \"\xff\", \"shoulder\"", `document: not UTF-8: save it as UTF-8`},
 	} {

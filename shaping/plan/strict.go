@@ -54,7 +54,7 @@ func open(text []byte, format string) (*node, error) {
 		return nil, err
 	}
 	if root.kind != object {
-		return nil, fault("document", root.given(), fmt.Sprintf("an object in { } whose format is %q", format), nil)
+		return nil, fault("document", root.given(), fmt.Sprintf("write an object in { } whose format is %q", format), nil)
 	}
 	n := root.at("format")
 	switch {
