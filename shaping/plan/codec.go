@@ -25,12 +25,12 @@ func (p *planForm) check(n *node) error {
 		return err
 	}
 	if len(p.Pieces) == 0 {
-		return fault("pieces", "", "a plan has at least one piece", nil)
+		return fault("pieces", "", noPieces, nil)
 	}
 	var names []string
 	for i, piece := range p.Pieces {
 		if slices.Contains(names, string(piece.Name)) {
-			return n.at("pieces").items[i].at("name").fault("an earlier piece has this name", nil)
+			return n.at("pieces").items[i].at("name").fault(sameName, nil)
 		}
 		names = append(names, string(piece.Name))
 	}
@@ -67,9 +67,13 @@ func Parse(text []byte) (Plan, error) {
 }
 
 // Write writes a plan, indented, with a line end after it. It writes nothing and
-// returns the error of [Parse] if the plan could not be read back: two pieces of
-// one name, for example, or more than [MaxBytes].
+// returns a [*garment.Error] that wraps [ErrPlan] if [Parse] could not read the plan
+// back: no piece, two of one name, a row or a needle out of bounds, an action with a
+// field that it does not use, or more than [MaxBytes].
 func Write(w io.Writer, p Plan) error {
+	if err := p.check(); err != nil {
+		return sealed(err, ErrPlan)
+	}
 	form := planForm{Format: PlanFormat, Title: p.Title, Gauge: p.Gauge, Swatch: p.Swatch, Pieces: []pieceForm{}}
 	for i, piece := range p.Pieces {
 		made, err := formOf(piece, fmt.Sprintf("pieces[%d]", i))
@@ -82,8 +86,56 @@ func Write(w io.Writer, p Plan) error {
 	if err != nil {
 		return sealed(err, ErrPlan)
 	}
-	if _, err := Parse(text); err != nil {
-		return err
+	if len(text) > MaxBytes {
+		return sealed(tooLong(fmt.Sprintf("of %d bytes", len(text))), ErrPlan)
 	}
 	return write(w, text)
 }
+
+// check refuses what [Parse] would, short of what the values themselves refuse
+// when they are written.
+func (p Plan) check() error {
+	if err := checkTitle(p.Title); err != nil {
+		return err
+	}
+	if err := checkGauge(p.Gauge, p.Swatch); err != nil {
+		return err
+	}
+	if len(p.Pieces) == 0 {
+		return fault("pieces", "", noPieces, nil)
+	}
+	names := map[string]bool{}
+	for i, piece := range p.Pieces {
+		path := fmt.Sprintf("pieces[%d]", i)
+		if names[piece.Work.Name] {
+			return fault(path+".name", quoted(piece.Work.Name), sameName, nil)
+		}
+		names[piece.Work.Name] = true
+		if err := piece.check(path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (p Piece) check(path string) error {
+	sizes := map[string]bool{}
+	for _, size := range p.Sizes {
+		if sizes[size.Name] {
+			return fault(path+".size."+short(size.Name), "", "the key stands twice", nil)
+		}
+		sizes[size.Name] = true
+	}
+	for i, row := range p.Work.Rows {
+		if row.Row < 1 || row.Row > MaxRow {
+			return fault(fmt.Sprintf("%s.rows[%d].row", path, i), fmt.Sprint(row.Row), fmt.Sprintf("1 to %d", MaxRow), nil)
+		}
+	}
+	return nil
+}
+
+// What both directions say of the same fault.
+const (
+	noPieces = "a plan has at least one piece"
+	sameName = "an earlier piece has this name"
+)

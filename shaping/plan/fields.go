@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"reflect"
 	"strings"
+	"sync"
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping/garment"
@@ -22,8 +23,20 @@ type field struct {
 	bounds   within
 }
 
+// known holds the fields of the few struct types of documents, by type: they are
+// read from tags once. Nobody sees or changes it otherwise.
+var known sync.Map
+
 // fieldsOf returns the keys of a struct in their order.
 func fieldsOf(t reflect.Type) []field {
+	if fields, ok := known.Load(t); ok {
+		return fields.([]field)
+	}
+	fields, _ := known.LoadOrStore(t, readFields(t))
+	return fields.([]field)
+}
+
+func readFields(t reflect.Type) []field {
 	var fields []field
 	for _, f := range reflect.VisibleFields(t) {
 		key, options, _ := strings.Cut(f.Tag.Get("json"), ",")
@@ -40,11 +53,11 @@ func fieldsOf(t reflect.Type) []field {
 }
 
 func keys(fields []field) []string {
-	var known []string
+	var keys []string
 	for _, f := range fields {
-		known = append(known, f.key)
+		keys = append(keys, f.key)
 	}
-	return known
+	return keys
 }
 
 func isLength(t reflect.Type) bool {
