@@ -1,6 +1,7 @@
 package gauge
 
 import (
+	"math"
 	"math/big"
 
 	"github.com/shopspring/decimal"
@@ -58,7 +59,7 @@ func (c Count) String() string { return plainDecimal(c.Decimal(3)) }
 // GoString returns c as an exact fraction.
 func (c Count) GoString() string { return c.rat().RatString() }
 
-// Round returns the whole number that the rule chooses, held between -2^31 and 2^31.
+// Round returns the whole number that the rule chooses, held between -2^31 and 2^31 - 1.
 func (c Count) Round(r Rounding) int {
 	step, plus := int64(max(r.Multiple, 1)), int64(r.Plus)
 	// How many steps: (c - plus) / step.
@@ -77,14 +78,14 @@ func (c Count) Round(r Rounding) int {
 	if up {
 		n.Add(n, big.NewInt(1))
 	}
-	const bound = 1 << 31
-	if !n.IsInt64() || n.Int64() > bound/step || n.Int64() < -bound/step {
+	n.Mul(n, big.NewInt(step)).Add(n, big.NewInt(plus))
+	if !n.IsInt64() || n.Int64() < math.MinInt32 || n.Int64() > math.MaxInt32 {
 		if n.Sign() < 0 {
-			return -bound
+			return math.MinInt32
 		}
-		return bound - 1
+		return math.MaxInt32
 	}
-	return int(n.Int64()*step + plus)
+	return int(n.Int64())
 }
 
 // floor returns the largest whole number that is not above r.

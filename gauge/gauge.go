@@ -49,29 +49,43 @@ func newGauge(stitches decimal.Decimal, width Length, widthName string, rows dec
 
 // perMillimetre checks a count over a length and returns their quotient.
 func perMillimetre(name string, count decimal.Decimal, overName string, over Length, most decimal.Decimal) (*big.Rat, error) {
-	if count.Sign() <= 0 || count.Cmp(countBound) > 0 {
+	if !moderate(count) || count.Sign() <= 0 || count.Cmp(countBound) > 0 {
 		return nil, &Error{Field: name, Given: short(count), Want: "a number above 0, such as 22 or 22.5", Err: ErrRange}
 	}
-	if over.Sign() <= 0 || over.mm.Cmp(longest) > 0 {
-		return nil, &Error{Field: overName, Given: over.String(), Want: "a length above 0, such as 10 cm", Err: ErrRange}
+	if !moderate(over.mm) || over.Sign() <= 0 || over.mm.Cmp(longest) > 0 {
+		return nil, &Error{Field: overName, Given: shortLength(over), Want: "a length above 0 of at most 1000 m, such as 10 cm", Err: ErrRange}
 	}
 	// count / over, compared with 1 and most per 10 cm without dividing.
 	perTen := count.Mul(tenCentis)
 	if perTen.Cmp(over.mm) < 0 || perTen.Cmp(over.mm.Mul(most)) > 0 {
 		return nil, &Error{
-			Field: name, Given: fmt.Sprintf("%s over %v", short(count), over),
+			Field: name, Given: fmt.Sprintf("%s over %s", short(count), shortLength(over)),
 			Want: fmt.Sprintf("1 to %v to 10 cm are allowed", most), Err: ErrRange,
 		}
 	}
 	return new(big.Rat).Quo(count.Rat(), over.mm.Rat()), nil
 }
 
+const tooManyDigits = "with too many digits"
+
+// moderate reports whether d can be computed with at once: comparing numbers writes
+// out the zeros that an exponent stands for.
+func moderate(d decimal.Decimal) bool { return d.Exponent() >= -1000 && d.Exponent() <= 1000 }
+
 // short returns a number of bounded length for a message.
 func short(d decimal.Decimal) string {
 	if d.Exponent() < -20 || d.Exponent() > 20 || d.NumDigits() > 20 {
-		return "with too many digits"
+		return tooManyDigits
 	}
 	return plainDecimal(d)
+}
+
+// shortLength returns a length of bounded length for a message.
+func shortLength(l Length) string {
+	if text := short(l.Centimetres()); text != tooManyDigits {
+		return text + " cm"
+	}
+	return tooManyDigits
 }
 
 // IsZero reports whether g is no gauge.

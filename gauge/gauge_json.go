@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"io"
 
 	"github.com/shopspring/decimal"
 )
@@ -14,6 +15,8 @@ type gaugeDocument struct {
 	Rows     json.RawMessage `json:"rows"`
 	Over     Length          `json:"over"`
 }
+
+var errMoreThanOne = errors.New("gauge: more than one JSON value")
 
 var errSwatchGauge = errors.New("gauge: counted over a width and a height of their own: keep the swatch")
 
@@ -47,6 +50,9 @@ func (g *Gauge) UnmarshalJSON(text []byte) error {
 	decoder.DisallowUnknownFields()
 	if err := decoder.Decode(&doc); err != nil {
 		return err
+	}
+	if _, err := decoder.Token(); err != io.EOF {
+		return errMoreThanOne
 	}
 	stitches, err := number("stitches", doc.Stitches)
 	if err != nil {

@@ -8,7 +8,7 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-func length(s string) gauge.Length   { return gauge.MustParseLength(s) }
+func length(s string) gauge.Length    { return gauge.MustParseLength(s) }
 func number(s string) decimal.Decimal { return decimal.RequireFromString(s) }
 
 // newGauge returns a gauge of so many stitches and rows over a length.

@@ -34,11 +34,17 @@ func ParseLength(s string) (Length, error) {
 	}
 	number, unit, ok := cutUnit(s)
 	plain := strings.TrimPrefix(number, "-")
+	pointed := strings.ReplaceAll(s, ",", ".")
+	withUnits := fmt.Sprintf("%[1]s cm, %[1]s mm or %[1]s in", pointed)
 	switch {
-	case strings.Contains(number, ","):
-		return fail(`write the decimal point as "."`, strings.ReplaceAll(s, ",", "."), ErrSyntax)
-	case !ok && isNumber(strings.TrimPrefix(s, "-")):
-		return fail("the unit is missing", fmt.Sprintf("%s cm, %s mm or %s in", s, s, s), ErrUnit)
+	case pointed != s && isNumber(strings.ReplaceAll(plain, ",", ".")):
+		// Only what reads then is proposed, and so repeated as it is.
+		if !ok {
+			pointed = withUnits
+		}
+		return fail(`write the decimal point as "."`, pointed, ErrSyntax)
+	case !ok && isNumber(plain):
+		return fail("the unit is missing", withUnits, ErrUnit)
 	case !ok && startsWithDigit(s):
 		return fail("the unit is not mm, cm or in", example, ErrUnit)
 	case !ok || !isNumber(plain):

@@ -122,6 +122,25 @@ func (s Span) All() iter.Seq[Needle] {
 	}
 }
 
+// Runs returns the runs of neighbouring needles of s that are wanted, from left
+// to right.
+func (s Span) Runs(wanted func(Needle) bool) []Span {
+	var runs []Span
+	open := false
+	for n := range s.All() {
+		switch {
+		case !wanted(n):
+			open = false
+		case open:
+			runs[len(runs)-1].Last = n
+		default:
+			runs = append(runs, Span{First: n, Last: n})
+			open = true
+		}
+	}
+	return runs
+}
+
 // String returns "R3-R10", the name of a single needle, or "no needles".
 func (s Span) String() string {
 	switch {

@@ -188,20 +188,7 @@ func (p *planner) outer(domain shaping.Span, wanted func(state) bool) shaping.Sp
 
 // runs returns the runs of neighbouring needles in the domain whose state is wanted.
 func (p *planner) runs(domain shaping.Span, wanted func(state) bool) []shaping.Span {
-	var runs []shaping.Span
-	open := false
-	for n := range domain.All() {
-		switch {
-		case !wanted(*p.at(n)):
-			open = false
-		case open:
-			runs[len(runs)-1].Last = n
-		default:
-			runs = append(runs, shaping.Span{First: n, Last: n})
-			open = true
-		}
-	}
-	return runs
+	return domain.Runs(func(n shaping.Needle) bool { return wanted(*p.at(n)) })
 }
 
 func (p *planner) set(s shaping.Span, to state) {

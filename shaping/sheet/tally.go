@@ -41,7 +41,7 @@ func (s *writer) tally(panel string) string {
 		}
 	}
 	add(waste, "on waste yarn")
-	if spans := held(s.work.Panels[0].Needles, onHold); len(spans) > 0 {
+	if spans := s.work.Panels[0].Needles.Runs(func(n shaping.Needle) bool { return onHold[n] }); len(spans) > 0 {
 		var names []string
 		sum := 0
 		for _, span := range spans {
@@ -72,22 +72,4 @@ func mark(onHold map[shaping.Needle]bool, s shaping.Span, held bool) {
 	for n := range s.All() {
 		onHold[n] = held
 	}
-}
-
-// held returns the runs of needles on hold.
-func held(all shaping.Span, onHold map[shaping.Needle]bool) []shaping.Span {
-	var spans []shaping.Span
-	open := false
-	for n := range all.All() {
-		switch {
-		case !onHold[n]:
-			open = false
-		case open:
-			spans[len(spans)-1].Last = n
-		default:
-			spans = append(spans, shaping.Span{First: n, Last: n})
-			open = true
-		}
-	}
-	return spans
 }

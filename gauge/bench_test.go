@@ -1,0 +1,38 @@
+package gauge_test
+
+import (
+	"testing"
+
+	"example.com/walewise/gauge"
+)
+
+func BenchmarkStitches(b *testing.B) {
+	g, width := newGauge("22", "30", "10 cm"), length("54 cm")
+	b.ReportAllocs()
+	for b.Loop() {
+		g.Stitches(width).Round(gauge.Rounding{})
+	}
+}
+
+func BenchmarkWidth(b *testing.B) {
+	g := newGauge("22", "30", "10 cm")
+	b.ReportAllocs()
+	for b.Loop() {
+		g.Width(119)
+	}
+}
+
+func BenchmarkRoundTogether(b *testing.B) {
+	g := newGauge("22", "30", "10 cm")
+	parts := []gauge.Part{
+		{Name: "left", Want: g.Stitches(length("13.5 cm"))},
+		{Name: "neck", Want: g.Stitches(length("18.5 cm")), Grid: gauge.Even(gauge.Nearest)},
+		{Name: "right", Want: g.Stitches(length("13.5 cm"))},
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := gauge.RoundTogether(100, parts); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

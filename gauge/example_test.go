@@ -1,0 +1,73 @@
+package gauge_test
+
+import (
+	"errors"
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"github.com/shopspring/decimal"
+)
+
+func Example() {
+	g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(30), gauge.MustParseLength("10 cm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	exact := g.Stitches(gauge.MustParseLength("54 cm"))
+	whole := exact.Round(gauge.Rounding{})
+	fmt.Println(g)
+	fmt.Println(exact, "stitches, so", whole)
+	fmt.Println("which are", g.Width(whole).Format(gauge.Centimetre, 1))
+	// Output:
+	// 22 stitches and 30 rows to 10 cm
+	// 118.8 stitches, so 119
+	// which are 54.1 cm
+}
+
+func ExampleParseLength() {
+	l, err := gauge.ParseLength("9 1/4 in")
+	fmt.Println(l, err)
+	_, err = gauge.ParseLength("23,5 cm")
+	fmt.Println(err)
+	_, err = gauge.ParseLength("23.5")
+	fmt.Println(errors.Is(err, gauge.ErrUnit))
+	// Output:
+	// 23.495 cm <nil>
+	// length "23,5 cm": write the decimal point as ".": 23.5 cm
+	// true
+}
+
+func ExampleRoundTogether() {
+	g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(30), gauge.MustParseLength("10 cm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	parts, err := gauge.RoundTogether(100, []gauge.Part{
+		{Name: "shoulder", Want: g.Stitches(gauge.MustParseLength("13.5 cm")), Times: 2},
+		{Name: "neck", Want: g.Stitches(gauge.MustParseLength("18.5 cm")), Grid: gauge.Even(gauge.Nearest)},
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, p := range parts {
+		fmt.Printf("%d x %s: %d, off by %v\n", p.Times, p.Name, p.Whole, p.Off)
+	}
+	// Output:
+	// 2 x shoulder: 30, off by 0.3
+	// 1 x neck: 40, off by -0.7
+}
+
+func ExampleGauge_Tolerance() {
+	g, err := gauge.New(decimal.NewFromInt(40), decimal.NewFromInt(50), gauge.MustParseLength("18 cm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	// Half a stitch in 40 is 1.25 %.
+	fmt.Println(g.Tolerance().Width(gauge.MustParseLength("52 cm")))
+	// Output:
+	// 0.65 cm
+}

@@ -1,0 +1,45 @@
+package bed_test
+
+import (
+	"errors"
+	"fmt"
+	"log"
+
+	"example.com/walewise/internal/worked"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
+)
+
+func ExampleKnit() {
+	cloth, err := bed.Knit(worked.TinyWork())
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(cloth.Rows(), "rows,", cloth.Loops(), "loops:", cloth.Ledger())
+	for n, height := range cloth.Heights() {
+		if n > 0 {
+			fmt.Print(n, " ", height, "  ")
+		}
+	}
+	// Output:
+	// 18 rows, 176 loops: 20 cast on = 20 live
+	// R1 6  R2 6  R3 6  R4 6  R5 8  R6 12  R7 12  R8 12  R9 10  R10 10
+}
+
+func ExampleKnit_refused() {
+	work := worked.TinyWork()
+	work.Rows[6].After = nil // the wrap after row 7
+	_, err := bed.Knit(work)
+	fmt.Println(err)
+
+	work = worked.TinyWork()
+	work.Rows[8].Knit.First = shaping.R(5)
+	_, err = bed.Knit(work)
+	var refusal *bed.Refusal
+	if errors.As(err, &refusal) {
+		fmt.Println(refusal.Row, refusal.Needle, errors.Is(err, bed.ErrUntrue))
+	}
+	// Output:
+	// front, right half, row 7, needle R4: the row turns beside this newly held needle: without a wrap a hole stays
+	// 9 R6 true
+}

@@ -1,0 +1,261 @@
+package order_test
+
+import (
+	"errors"
+	"slices"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+
+	"example.com/walewise/internal/gen"
+	"example.com/walewise/internal/worked"
+	"example.com/walewise/mirror"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
+	"example.com/walewise/shaping/order"
+)
+
+// The planned tiny front is the one written out by hand.
+func TestTinyFront(t *testing.T) {
+	if diff := cmp.Diff(worked.TinyWork(), plan(t, worked.TinyFront(), shaping.Right)); diff != "" {
+		t.Errorf("(-by hand +planned):\n%s", diff)
+	}
+}
+
+// fataler is what *testing.T and *rapid.T have in common.
+type fataler interface {
+	Helper()
+	Fatalf(format string, args ...any)
+}
+
+// needReflection fails unless the second half's rows are the reflection of the
+// first's, but for what leads over from one to the other and what clears the bed.
+func needReflection(t fataler, w shaping.Work) {
+	t.Helper()
+	axis := mirror.AxisFor(w.Panels[0].Needles.Len())
+	halves := [2][]shaping.Row{}
+	for _, row := range w.Rows {
+		switch row.Panel {
+		case w.Panels[1].Name:
+			halves[0] = append(halves[0], axis.Row(row))
+		case w.Panels[2].Name:
+			halves[1] = append(halves[1], row)
+		}
+	}
+	for _, rows := range &halves {
+		for i := range rows {
+			switch i {
+			case 0:
+				rows[i].Before = only(rows[i].Before, w.Panels[2])
+			case len(rows) - 1:
+				rows[i].After = rows[i].After[:1]
+			}
+		}
+		if len(rows) == 1 {
+			rows[0].After = rows[0].After[:1]
+		}
+	}
+	if diff := cmp.Diff(halves[0], halves[1], cmp.FilterValues(bothEmpty, cmp.Ignore())); diff != "" {
+		t.Fatalf("(-first half reflected +second half):\n%s", diff)
+	}
+}
+
+func bothEmpty(a, b []shaping.Action) bool { return len(a) == 0 && len(b) == 0 }
+
+// only returns the actions of a half's first row that are the half's own: those
+// that its schedules ask for.
+func only(actions []shaping.Action, half shaping.Panel) []shaping.Action {
+	own := 0
+	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+		if step, ok := half.At(edge).At(half.FirstRow); ok {
+			if step.Method == shaping.Fashioned && step.Stitches < 0 {
+				own -= step.Stitches
+			} else {
+				own++
+			}
+		}
+	}
+	return actions[len(actions)-own:]
+}
+
+func TestHalvesAreReflections(t *testing.T) {
+	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
+		for _, panels := range []shaping.Tree{worked.TinyFront(), worked.HandFront(), worked.HandFrontBoundOff(), worked.ArmholeFront()} {
+			if side == shaping.Left {
+				panels = mirror.AxisFor(panels[0].Needles.Len()).Tree(panels)
+			}
+			w := plan(t, panels, side)
+			if w.Rows[0].From != side || w.Panels[1].Name != map[shaping.Side]string{shaping.Left: shaping.LeftHalf, shaping.Right: shaping.RightHalf}[side] {
+				t.Errorf("carriage %v: row 1 from %v, first %s", side, w.Rows[0].From, w.Panels[1].Name)
+			}
+			needReflection(t, w)
+			if _, err := bed.Knit(w); err != nil {
+				t.Errorf("carriage %v: %v", side, err)
+			}
+		}
+	}
+}
+
+// The work of a reflected outline is the reflected work.
+func TestReflectedOutline(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := gen.Outline().Draw(t, "outline")
+		work, err := order.Plan(o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		o.Panels, o.Carriage = mirror.AxisFor(o.Panels[0].Needles.Len()).Tree(o.Panels), o.Carriage.Opposite()
+		got, err := order.Plan(o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := mirror.Work(work)
+		for _, w := range []shaping.Work{want, got} { // what waits goes to waste from left to right
+			strips := w.Rows[len(w.Rows)-1].After[1:]
+			slices.SortFunc(strips, func(a, b shaping.Action) int { return a.Needles.First.Index() - b.Needles.First.Index() })
+		}
+		if diff := cmp.Diff(want, got, cmp.FilterValues(bothEmpty, cmp.Ignore()),
+			cmp.FilterValues(func(a, b shaping.Schedule) bool { return len(a)+len(b) == 0 }, cmp.Ignore())); diff != "" {
+			t.Fatalf("(-reflected work +work of the reflected outline):\n%s", diff)
+		}
+	})
+}
+
+// Whatever can be worked is planned so that the judge accepts it, nothing is left
+// on the needles, and the ledger is the one of the panels.
+func TestPlansAreKnitted(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := gen.Outline().Draw(t, "outline")
+		w, err := order.Plan(o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		cloth, err := bed.Knit(w)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if cloth.Ledger() != w.Ledger || cloth.Rows() != o.Panels.Rows() {
+			t.Fatalf("%v in %d rows, promised %v in %d", cloth.Ledger(), cloth.Rows(), w.Ledger, o.Panels.Rows())
+		}
+		want, err := o.Panels.Ledger()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if o.Top == order.OnWaste && o.Centre == order.OnWaste && w.Ledger != want {
+			t.Fatalf("ledger %v, the panels have %v", w.Ledger, want)
+		}
+		if got := w.Ledger.Live + w.Ledger.BoundOff; got != want.Live+want.BoundOff {
+			t.Fatalf("%d live or bound off, the panels have %d", got, want.Live+want.BoundOff)
+		}
+		needReflection(t, w)
+		again, err := order.Plan(o)
+		if err != nil || !cmp.Equal(w, again) {
+			t.Fatalf("a second plan differs: %v", err)
+		}
+	})
+}
+
+// A step that falls on the row before or after the one its method can work at is
+// refused with panel, row and edge.
+func TestWrongPhase(t *testing.T) {
+	refused := 0
+	rapid.Check(t, func(t *rapid.T) {
+		o := gen.Outline().Draw(t, "outline")
+		i := rapid.IntRange(0, len(o.Panels)-1).Draw(t, "panel")
+		edge := rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "edge")
+		steps := o.Panels[i].At(edge)
+		if len(steps) == 0 {
+			return
+		}
+		last := &steps[len(steps)-1]
+		if last.Method == shaping.Fashioned || last.Row == o.Panels[i].LastRow {
+			return
+		}
+		last.Row++
+		_, err := order.Plan(o)
+		e, ok := errors.AsType[*order.Error](err)
+		if !ok || !errors.Is(err, order.ErrOrder) || e.Panel != o.Panels[i].Name || e.Row != last.Row || e.Edge != edge {
+			t.Fatalf("%s, row %d, %v edge: %v", o.Panels[i].Name, last.Row, edge, err)
+		}
+		refused++
+	})
+	if refused == 0 {
+		t.Error("no step was out of phase")
+	}
+}
+
+// Every error that Plan returns.
+func TestErrors(t *testing.T) {
+	strip := func(left ...shaping.Step) func(*order.Outline) {
+		return func(o *order.Outline) {
+			o.Panels = shaping.Tree{{Name: shaping.Body, FirstRow: 1, LastRow: 6, Needles: shaping.Centred(10), Left: left}}
+		}
+	}
+	for _, c := range []struct {
+		name   string
+		change func(*order.Outline)
+		want   string
+		cause  error
+	}{
+		{"in the hand", func(o *order.Outline) { o.Place = shaping.Hand },
+			"order: front: place hand: only work on the bed is planned", nil},
+		{"no carriage", func(o *order.Outline) { o.Carriage = 0 },
+			"order: front: the carriage stands left or right before row 1", nil},
+		{"no panels", func(o *order.Outline) { o.Panels = nil },
+			"order: front: piece without panels: at least a body", shaping.ErrInfeasible},
+		{"hold where the row starts", strip(shaping.Step{Row: 2, Stitches: -2, Method: shaping.Hold}),
+			"order: front, body, row 2, left edge: the row starts here: stitches are held where a row ends, at row 1 or 3", nil},
+		{"bind off where the row ends", strip(shaping.Step{Row: 3, Stitches: -2, Method: shaping.BindOff}),
+			"order: front, body, row 3, left edge: the row ends here: stitches are bound off where a row starts, at row 2 or 4", nil},
+		{"cast on where the row ends", strip(shaping.Step{Row: 3, Stitches: 2, Method: shaping.CastOn}),
+			"order: front, body, row 3, left edge: the row ends here: stitches are cast on where a row starts, at row 2 or 4", nil},
+		{"three decreases at once", strip(shaping.Step{Row: 3, Stitches: -3, Method: shaping.Fashioned}),
+			"order: front, body, row 3, left edge: 3 stitches are decreased at once, at most 2 can be", nil},
+		{"the other half first", func(o *order.Outline) { o.Panels[1], o.Panels[2] = o.Panels[2], o.Panels[1] },
+			"order: front, left half, row 7: the carriage stands at the right: the half on that side goes first", nil},
+		{"closing row where it would start", func(o *order.Outline) { o.Panels[1].LastRow = 11 },
+			"order: front, right half, row 11, right edge: the closing row would start here: it ends here, as row 10 or 12", nil},
+		{"everything goes", func(o *order.Outline) {
+			o.Panels[1].Right = shaping.Schedule{{Row: 10, Stitches: -5, Method: shaping.Hold}}
+		}, "order: front: panel right half row 10: a panel keeps at least one stitch in work", shaping.ErrInfeasible},
+		{"the near edge goes before the far one comes", func(o *order.Outline) {
+			o.Panels = shaping.Tree{{
+				Name: shaping.Body, FirstRow: 1, LastRow: 6, Needles: shaping.Centred(4),
+				Left:  shaping.Schedule{{Row: 2, Stitches: -4, Method: shaping.BindOff}},
+				Right: shaping.Schedule{{Row: 2, Stitches: 1, Method: shaping.Fashioned}},
+			}}
+		}, "order: front, body, row 2, left edge: 4 stitches go, 4 are in work: a panel keeps at least one", nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			o := order.Outline{Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.TinyFront()}
+			c.change(&o)
+			w, err := order.Plan(o)
+			if err == nil || err.Error() != c.want {
+				t.Fatalf("got %v\nwant %s", err, c.want)
+			}
+			if _, ok := errors.AsType[*order.Error](err); !ok || !errors.Is(err, order.ErrOrder) {
+				t.Errorf("%v is no *order.Error", err)
+			}
+			if c.cause != nil && !errors.Is(err, c.cause) {
+				t.Errorf("%v does not wrap %v", err, c.cause)
+			}
+			if !cmp.Equal(w, shaping.Work{}) {
+				t.Errorf("a work beside the error: %v", w)
+			}
+		})
+	}
+}
+
+// What a piece gained at its edges and holds to the end is cleared too.
+func TestHeldOnNewNeedles(t *testing.T) {
+	w := plan(t, worked.FlaredStrip(), shaping.Right)
+	cloth, err := bed.Knit(w)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := shaping.Ledger{CastOn: 18, Increased: 4, Decreased: 3, Live: 19}
+	if cloth.Ledger() != want {
+		t.Errorf("ledger %v, want %v", cloth.Ledger(), want)
+	}
+}
