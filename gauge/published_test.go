@@ -90,8 +90,8 @@ func TestPublishedSums(t *testing.T) {
 		}
 	}
 	// Spine to wrist less half the body width, drop shoulder (designyourownsweater, Sleeve).
-	if got := length("80 cm").Sub(length("62 cm").Mul(2).Sub(length("93 cm"))); !got.Equal(length("49 cm")) {
-		t.Errorf("sleeve length: got %v, want 49 cm", got)
+	if twice := length("80 cm").Mul(2).Sub(length("62 cm")); !twice.Equal(length("49 cm").Mul(2)) {
+		t.Errorf("sleeve length: got half of %v, want 49 cm", twice)
 	}
 	if !length("4 in").Equal(length("10.16 cm")) { // international inch, 1959
 		t.Error("4 in are 10.16 cm")

@@ -31,11 +31,11 @@ func FrontSpec(step gauge.Length) *rapid.Generator[garment.Spec] {
 
 // specMaker draws in millimetres; floats do, as what it draws is only a choice.
 type specMaker struct {
-	t     *rapid.T
-	step  gauge.Length
-	size  float64 // of step
-	wale  float64 // the width of a stitch
-	row   float64 // the height of a row
+	t    *rapid.T
+	step gauge.Length
+	size float64 // of step
+	wale float64 // the width of a stitch
+	row  float64 // the height of a row
 }
 
 // length draws a length between two numbers of millimetres.

@@ -1,6 +1,7 @@
 package garment
 
 import (
+	"errors"
 	"fmt"
 
 	"example.com/walewise/gauge"
@@ -28,10 +29,10 @@ func gaugeOf(s Spec) (gauge.Gauge, error) {
 		return s.Gauge, nil
 	}
 	g, err := s.Swatch.Gauge()
-	if err != nil {
-		return gauge.Gauge{}, fmt.Errorf("swatch.%w", err)
+	if fault := (*gauge.Error)(nil); errors.As(err, &fault) {
+		return gauge.Gauge{}, &Error{Field: "swatch." + fault.Field, Given: fault.Given, Want: fault.Want, Err: ErrSpec}
 	}
-	return g, nil
+	return g, err
 }
 
 // checkFront refuses what is out of range or not planned for a front.
@@ -66,6 +67,12 @@ func checkFront(s Spec) error {
 	if n := s.Place.Needles; n != 0 && (n < 2 || n > mostNeedles || n%2 != 0) {
 		return &Error{Field: "work.needles", Given: fmt.Sprint(n), Want: fmt.Sprintf("an even number from 2 to %d", mostNeedles), Err: ErrSpec}
 	}
+	if side := s.Place.Carriage; side != 0 && !side.IsValid() {
+		return &Error{Field: "work.carriage", Given: side.String(), Want: "left or right", Err: ErrSpec}
+	}
+	if s.Start.Edge != OnWaste && s.Start.Edge != Closed {
+		return &Error{Field: "start.edge", Given: s.Start.Edge.String(), Want: "waste or closed", Err: ErrSpec}
+	}
 	if err := checkTogether(s); err != nil {
 		return err
 	}
@@ -74,8 +81,10 @@ func checkFront(s Spec) error {
 
 func checkLength(field string, l gauge.Length, required bool) error {
 	switch {
-	case l.Sign() < 0 || (required && l.IsZero()):
+	case required && l.Sign() <= 0:
 		return &Error{Field: field, Given: l.String(), Want: "a length above 0 is needed", Err: ErrSpec}
+	case l.Sign() < 0:
+		return &Error{Field: field, Given: l.String(), Want: "0 or a length above it is needed", Err: ErrSpec}
 	case l.Cmp(longestSide) > 0:
 		return &Error{Field: field, Given: l.String(), Want: fmt.Sprintf("at most %v", longestSide), Err: ErrSpec}
 	}
@@ -89,6 +98,9 @@ func checkTogether(s Spec) error {
 	}
 	if s.Armhole.Curve.Cmp(s.Armhole.Depth) > 0 {
 		return fitError("armhole.curve", s.Armhole.Curve, fmt.Sprintf("higher than the armhole: at most %v", s.Armhole.Depth))
+	}
+	if s.Start.Band.Cmp(s.Body.Length) > 0 {
+		return fitError("start.band", s.Start.Band, fmt.Sprintf("higher than the body up to the underarm: at most %v", s.Body.Length))
 	}
 	if s.Neck.Flat.Or(gauge.Length{}).Cmp(s.Neck.Width) > 0 {
 		return fitError("neck.flat", s.Neck.Flat.Or(gauge.Length{}), fmt.Sprintf("wider than the neck: at most %v", s.Neck.Width))
@@ -132,12 +144,13 @@ func checkBed(s Spec, w Widths, g gauge.Gauge) error {
 		needles = DefaultNeedles
 	}
 	if needed := shaping.Centred(w.Body).Last.Index() + 1; needed > needles/2 {
-		return &Error{
-			Field: "body.width", Given: s.Body.Width.String(),
-			Want: fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing; the widest piece that fits is %d stitches, %s",
-				w.Body, needed, needles/2, 2*needed-needles, needles, floorCentimetres(g.Width(needles-2*w.Seam))),
-			Err: ErrBed,
+		want := fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing",
+			w.Body, needed, needles/2, 2*needed-needles)
+		// What fits must have a neck and two shoulders.
+		if finished := needles - 2*w.Seam; finished >= 5 {
+			want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", needles, floorCentimetres(g.Width(finished)))
 		}
+		return &Error{Field: "body.width", Given: s.Body.Width.String(), Want: want, Err: ErrBed}
 	}
 	return nil
 }

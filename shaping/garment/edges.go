@@ -1,7 +1,9 @@
 package garment
 
 import (
+	"errors"
 	"fmt"
+	"strings"
 
 	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
@@ -30,9 +32,9 @@ func (f *front) drawArmhole() error {
 	if stitches == 0 {
 		return nil
 	}
-	curve := f.spec.Armhole.Curve
-	rows := f.gauge.Rows(curve).Round(gauge.Rounding{})
-	if curve.IsZero() {
+	asked := f.spec.Armhole.Curve
+	rows := f.gauge.Rows(asked).Round(gauge.Rounding{})
+	if asked.IsZero() {
 		rows = f.gauge.Rows(f.spec.Armhole.Depth.Mul(2)).Over(5).Round(gauge.Rounding{})
 	}
 	rows = min(max(rows, 1), f.heights.Armhole)
@@ -45,15 +47,46 @@ func (f *front) drawArmhole() error {
 	if rows == f.heights.Armhole {
 		rules.Plain = 1 // the next row may begin the shoulder
 	}
+	if rows > curve.MaxRows {
+		return fitError("armhole.curve", asked, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", rows, curve.MaxRows, floorCentimetres(f.gauge.Height(curve.MaxRows))))
+	}
 	edge, err := f.draw("armhole", stitches, rows, rules)
 	if err != nil {
-		return fitError("armhole.inset", f.spec.Armhole.Inset, fmt.Sprintf(
-			"%d stitches do not go by single decreases over %d rows: raise armhole.curve, or bind off more (%v)", stitches, rows, err))
+		return f.steepArmhole(stitches, rows, err)
 	}
 	edge.FirstRow = f.heights.Underarm + 1
 	edge.Schedule = edge.Schedule.By(shaping.Fashioned, shaping.Fashioned)
 	f.armholeEdge = edge
 	return nil
+}
+
+// steepArmhole says which curve would be high enough for the decreases and how much
+// would have to be bound off before them, as far as there is either.
+func (f *front) steepArmhole(stitches, rows int, err error) error {
+	armhole := f.spec.Armhole
+	want := fmt.Sprintf("%d stitches do not go by single decreases over %d rows", stitches, rows)
+	var ways []string
+	if fault := (*curve.Error)(nil); errors.As(err, &fault) {
+		for _, near := range fault.Nearest {
+			if near.Rules.Most != 1 {
+				continue
+			}
+			if near.Stitches == stitches && near.Rows < f.heights.Armhole {
+				ways = append(ways, "raise armhole.curve to "+ceilCentimetres(f.gauge.Height(near.Rows)))
+			}
+			if boundOff := f.gauge.Width(f.widths.Inset - near.Stitches); near.Rows == rows && boundOff.Cmp(armhole.Inset) < 0 {
+				ways = append(ways, "raise armhole.bindOff to "+ceilCentimetres(boundOff))
+			}
+		}
+	}
+	if len(ways) == 0 {
+		ways = []string{"lessen the inset, or bind it off"}
+	}
+	want += ": " + strings.Join(ways, ", or ")
+	if !armhole.Curve.IsZero() {
+		return fitError("armhole.curve", armhole.Curve, want)
+	}
+	return fitError("armhole.inset", armhole.Inset, want)
 }
 
 // draw traces a quarter ellipse in a box of whole stitches and rows.
@@ -98,6 +131,24 @@ func (f front) edges(panels shaping.Tree) []Edge {
 		edges = append(edges, armhole)
 	}
 	return edges
+}
+
+// checkUnderarm refuses an armhole whose shoulder begins before the underarms are
+// bound off.
+func (f front) checkUnderarm() error {
+	last := f.heights.Top()
+	if len(f.groups) > 1 {
+		last = f.heights.Tip()
+		if f.shoulder.Several == shaping.Hold {
+			last--
+		}
+	}
+	const enough = 5 // three, and what rounding takes
+	if f.widths.BindOff > 0 && max(f.bindOffRow(shaping.Left), f.bindOffRow(shaping.Right)) > last {
+		return fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("%d rows are too few to bind off the underarms before the shoulders: %s are enough",
+			f.heights.Armhole, ceilCentimetres(f.gauge.Height(enough))))
+	}
+	return nil
 }
 
 // bindOffRow returns the row before which the underarm stitches are bound off at

@@ -42,8 +42,8 @@ func (e *Error) Unwrap() error { return e.Err }
 
 func quoted(s string) string {
 	const longest = 40
-	if len(s) > longest {
-		s = s[:longest] + "..."
+	if runes := []rune(s); len(runes) > longest {
+		s = string(runes[:longest]) + "..."
 	}
 	return strconv.Quote(s)
 }

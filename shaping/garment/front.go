@@ -28,7 +28,10 @@ func Front(s Spec) (Piece, error) {
 	if f.heights, f.heightParts, err = heights(s, g); err != nil {
 		return Piece{}, err
 	}
-	if f.groups, err = f.widths.groups(s, f.heights); err != nil {
+	if f.groups, err = f.widths.groups(s, f.heights, g); err != nil {
+		return Piece{}, err
+	}
+	if err := f.checkUnderarm(); err != nil {
 		return Piece{}, err
 	}
 	if err := f.drawNeck(); err != nil {

@@ -3,6 +3,7 @@ package garment
 import (
 	"fmt"
 
+	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 )
@@ -50,19 +51,23 @@ func heights(s Spec, g gauge.Gauge) (Heights, []gauge.Rounded, error) {
 		return Heights{}, nil, &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
 	}
 	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
+	h.Band = min(h.Band, h.Underarm) // the underarm may have gone down for the whole height
 	return h, parts, h.check(s, g)
 }
 
 // check refuses heights that leave no piece.
 func (h Heights) check(s Spec, g gauge.Gauge) error {
-	if h.Band > h.Underarm {
-		return fitError("start.band", s.Start.Band, fmt.Sprintf("higher than the body up to the underarm: at most %v", s.Body.Length))
-	}
 	if h.Neck < 2 {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", g.Height(2).Format(gauge.Centimetre, 1)))
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", ceilCentimetres(g.Height(2))))
 	}
 	if h.NeckStart() < 1 {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("deeper than the piece is high: at most %s", g.Height(h.Top()-1).Format(gauge.Centimetre, 1)))
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("deeper than the piece is high: at most %s", floorCentimetres(g.Height(evenDown(h.Top()-1)))))
+	}
+	if h.Neck > curve.MaxRows {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, floorCentimetres(g.Height(curve.MaxRows))))
+	}
+	if most := evenDown(MostRows - h.Top()); h.Neck > most {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, MostRows, shorten(g, most)))
 	}
 	// The shoulder must begin after the split.
 	least := h.Drop
@@ -71,10 +76,21 @@ func (h Heights) check(s Spec, g gauge.Gauge) error {
 	}
 	if h.Drop > 0 && h.Neck < least {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("a front's neck begins below its shoulders: %d rows, at least %d are needed, which is %s",
-			h.Neck, least, g.Height(least).Format(gauge.Centimetre, 1)))
+			h.Neck, least, ceilCentimetres(g.Height(least))))
 	}
 	return nil
 }
+
+// shorten says to what depth a neck must be reduced, or that it is the body that is
+// too long.
+func shorten(g gauge.Gauge, most int) string {
+	if most < 2 {
+		return "shorten the body"
+	}
+	return "at most " + floorCentimetres(g.Height(most))
+}
+
+func evenDown(n int) int { return n - n&1 }
 
 func fitError(field string, given gauge.Length, want string) error {
 	return &Error{Field: field, Given: given.String(), Want: want, Err: ErrFit}

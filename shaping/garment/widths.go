@@ -30,11 +30,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, []gauge.Rounded, error) {
 	// A shoulder needs two stitches, fewer when seams add some.
 	least := max(2-w.Seam, 1)
 	if shoulder.Cmp(gauge.Whole(least)) < 0 {
-		free := s.Body.Width.Sub(s.Armhole.Inset.Mul(2)).Sub(g.Width(2 * least))
-		if free.Sign() <= 0 {
-			return Widths{}, nil, fitError("armhole.inset", s.Armhole.Inset, fmt.Sprintf("the body of %v leaves no shoulders", s.Body.Width))
-		}
-		return Widths{}, nil, fitError("neck.width", s.Neck.Width, fmt.Sprintf("wider than the body leaves: at most %s", floorCentimetres(free)))
+		return Widths{}, nil, noShoulders(s, g, w.Seam, least)
 	}
 	parts := []gauge.Part{
 		{Name: "neckWidth", Want: neck, Grid: gauge.SameParity(across, gauge.Nearest), Least: 1},
@@ -59,6 +55,26 @@ func widths(s Spec, g gauge.Gauge) (Widths, []gauge.Rounded, error) {
 	return w, rounded, nil
 }
 
+// noShoulders says what is too wide, and how wide it may be for shoulders of at
+// least that many stitches that have one for each group.
+func noShoulders(s Spec, g gauge.Gauge, seam, least int) error {
+	drop := g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest))
+	// Both shoulders, and a stitch for what rounding takes.
+	shoulders := g.Width(2*max(drop/2+2-seam, least) + 1)
+	tenth := gauge.MustParseLength("1 mm")
+	if free := s.Body.Width.Sub(s.Armhole.Inset.Mul(2)).Sub(shoulders); free.Cmp(g.Width(1)) >= 0 && free.Cmp(tenth) >= 0 {
+		return fitError("neck.width", s.Neck.Width, fmt.Sprintf("wider than the body leaves: at most %s", floorCentimetres(free)))
+	}
+	if s.Armhole.Inset.IsZero() {
+		return fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
+	}
+	want := fmt.Sprintf("the body of %v leaves no shoulders", s.Body.Width)
+	if free := halfLength(s.Body.Width.Sub(s.Neck.Width).Sub(shoulders)); free.Cmp(tenth) >= 0 {
+		want += fmt.Sprintf(": at most %s beside the neck", floorCentimetres(free))
+	}
+	return fitError("armhole.inset", s.Armhole.Inset, want)
+}
+
 // flat returns the stitches in the middle of the neck: a third of a round one if
 // left open, with the parity of the neck, and no fewer than parity asks for.
 func (w Widths) flat(s Spec, g gauge.Gauge) int {
@@ -71,10 +87,15 @@ func (w Widths) flat(s Spec, g gauge.Gauge) int {
 }
 
 // groups returns the shoulder's groups from tip to neck.
-func (w Widths) groups(s Spec, h Heights) ([]int, error) {
+func (w Widths) groups(s Spec, h Heights, g gauge.Gauge) ([]int, error) {
+	// With a stitch in every group and two in the last.
+	if highest := 2 * (w.Shoulder - 2); h.Drop > highest {
+		return nil, fitError("shoulder.drop", s.Shoulder.Drop, fmt.Sprintf("%d rows, a shoulder of %d stitches slopes over at most %d, which is %s",
+			h.Drop, w.Shoulder, highest, floorCentimetres(g.Height(highest))))
+	}
 	groups, err := shaping.ShoulderGroups(w.Shoulder, h.Drop)
 	if err != nil {
-		return nil, &Error{Field: "shoulder.drop", Given: s.Shoulder.Drop.String(), Want: err.Error(), Err: ErrFit}
+		return nil, fitError("shoulder.drop", s.Shoulder.Drop, err.Error())
 	}
 	return groups, nil
 }
@@ -86,4 +107,9 @@ func defaultBindOff() gauge.Length { return gauge.MustParseLength("2.5 cm") }
 // floorCentimetres returns the length in centimetres, rounded down to a millimetre.
 func floorCentimetres(l gauge.Length) string {
 	return gauge.Centimetres(l.Centimetres().RoundFloor(1)).Format(gauge.Centimetre, 1)
+}
+
+// ceilCentimetres returns the length in centimetres, rounded up to a millimetre.
+func ceilCentimetres(l gauge.Length) string {
+	return gauge.Centimetres(l.Centimetres().RoundCeil(1)).Format(gauge.Centimetre, 1)
 }

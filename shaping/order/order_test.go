@@ -156,6 +156,34 @@ func TestPlansAreKnitted(t *testing.T) {
 	})
 }
 
+// Any sound tree of panels is either planned so that the judge accepts it, or
+// refused with an *Error: no plan is made that cannot be knitted.
+func TestAnyTree(t *testing.T) {
+	planned := 0
+	rapid.Check(t, func(t *rapid.T) {
+		endings := rapid.SampledFrom([]order.Ending{order.OnWaste, order.BoundOff})
+		o := order.Outline{
+			Name: "front", Place: shaping.Bed, Panels: gen.Tree().Draw(t, "tree"),
+			Carriage: rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "carriage"),
+			Centre:   endings.Draw(t, "centre"), Top: endings.Draw(t, "top"),
+		}
+		w, err := order.Plan(o)
+		if err != nil {
+			if e, ok := errors.AsType[*order.Error](err); !ok || e.Panel == "" || e.Row == 0 {
+				t.Fatalf("error without a place: %v", err)
+			}
+			return
+		}
+		planned++
+		if _, err := bed.Knit(w); err != nil {
+			t.Fatal(err)
+		}
+	})
+	if planned == 0 {
+		t.Error("nothing was planned")
+	}
+}
+
 // A step that falls on the row before or after the one its method can work at is
 // refused with panel, row and edge.
 func TestWrongPhase(t *testing.T) {
@@ -214,6 +242,22 @@ func TestErrors(t *testing.T) {
 			"order: front, body, row 3, left edge: 3 stitches are decreased at once, at most 2 can be", nil},
 		{"the other half first", func(o *order.Outline) { o.Panels[1], o.Panels[2] = o.Panels[2], o.Panels[1] },
 			"order: front, left half, row 7: the carriage stands at the right: the half on that side goes first", nil},
+		{"nothing of the half at the yarn", func(o *order.Outline) { o.Panels[1].Needles.Last = shaping.R(9) },
+			"order: front, right half, row 7, right edge: the yarn hangs at R10, which is not the panel's", nil},
+		{"a half that is all on hold", func(o *order.Outline) {
+			o.Panels[0].Left = shaping.Schedule{{Row: 5, Stitches: -8, Method: shaping.Hold}}
+			o.Panels[2].Left = nil
+		}, "order: front, left half, row 7: all its stitches are on hold already", nil},
+		{"cast on over held stitches", strip(
+			shaping.Step{Row: 1, Stitches: -2, Method: shaping.Hold}, shaping.Step{Row: 4, Stitches: 2, Method: shaping.CastOn}),
+			"order: front, body, row 4, left edge: stitches are cast on at empty needles, L5 has a stitch", nil},
+		{"increase over held stitches", strip(
+			shaping.Step{Row: 1, Stitches: -2, Method: shaping.Hold}, shaping.Step{Row: 4, Stitches: 1, Method: shaping.Fashioned}),
+			"order: front, body, row 4, left edge: stitches are moved out to empty needles, L4 has a stitch", nil},
+		{"increase of the only stitch away from the yarn", func(o *order.Outline) {
+			strip(shaping.Step{Row: 3, Stitches: 1, Method: shaping.Fashioned})(o)
+			o.Panels[0].Needles = shaping.Centred(1)
+		}, "order: front, body, row 3, left edge: the only stitch in work cannot be moved away from where the row starts", nil},
 		{"closing row where it would start", func(o *order.Outline) { o.Panels[1].LastRow = 11 },
 			"order: front, right half, row 11, right edge: the closing row would start here: it ends here, as row 10 or 12", nil},
 		{"everything goes", func(o *order.Outline) {

@@ -15,18 +15,31 @@ func (p *planner) begin(i int) ([]shaping.Action, error) {
 		p.work.Ledger.CastOn += panel.Needles.Len()
 		return []shaping.Action{{Do: shaping.DoCastOn, Needles: panel.Needles}}, nil
 	}
+	next := p.change
 	if p.outline.Panels[i-1].Name == panel.Parent {
-		return p.split(panel)
+		next = p.split
 	}
-	return p.change(panel), nil
+	actions, err := next(panel)
+	if err == nil && p.inWork(panel).IsEmpty() {
+		err = p.errorAt(panel, panel.FirstRow, 0, "all its stitches are on hold already")
+	}
+	return actions, err
+}
+
+// errorAt is the error for what cannot be done before a row.
+func (p *planner) errorAt(panel shaping.Panel, row int, edge shaping.Side, reason string) error {
+	return &Error{Piece: p.outline.Name, Panel: panel.Name, Row: row, Edge: edge, Reason: reason}
 }
 
 // split holds what is not the panel's: the stitches between the halves, then
 // the other halves. The panel goes on with the working yarn.
 func (p *planner) split(panel shaping.Panel) ([]shaping.Action, error) {
 	if outer := p.outerEdge(panel); outer != p.carriage {
-		return nil, &Error{Piece: p.outline.Name, Panel: panel.Name, Row: panel.FirstRow,
-			Reason: fmt.Sprintf("the carriage stands at the %v: the half on that side goes first", p.carriage)}
+		return nil, p.errorAt(panel, panel.FirstRow, 0, fmt.Sprintf("the carriage stands at the %v: the half on that side goes first", p.carriage))
+	}
+	parent, _ := p.outline.Panels.Panel(panel.Parent)
+	if yarn := p.inWork(parent).End(p.carriage); !panel.Needles.Contains(yarn) {
+		return nil, p.errorAt(panel, panel.FirstRow, p.carriage, fmt.Sprintf("the yarn hangs at %v, which is not the panel's", yarn))
 	}
 	var between, others []shaping.Action
 	for _, rest := range p.restOf(panel) {
@@ -53,15 +66,18 @@ func (p *planner) centre(s shaping.Span) shaping.Action {
 
 // change takes the carriage to the panel's outer edge with a new end of yarn and
 // puts the panel back to work.
-func (p *planner) change(panel shaping.Panel) []shaping.Action {
+func (p *planner) change(panel shaping.Panel) ([]shaping.Action, error) {
 	p.carriage = p.outerEdge(panel)
 	back := p.outer(p.withoutHeldByParent(panel), func(s state) bool { return s == held })
+	if back.IsEmpty() {
+		return nil, nil
+	}
 	p.set(back, working)
 	return []shaping.Action{
 		{Do: shaping.DoCarriage, Side: p.carriage},
 		{Do: shaping.DoCounter, Counter: panel.FirstRow - 1},
 		{Do: shaping.DoReturn, Needles: back},
-	}
+	}, nil
 }
 
 // withoutHeldByParent returns the panel's needles less those that its parent

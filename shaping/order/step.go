@@ -49,6 +49,9 @@ func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shapi
 			return fail(fmt.Sprintf("the row ends here: stitches are cast on where a row starts, at row %d or %d", row-1, row+1))
 		}
 		come := run.Beyond(edge, s.Stitches)
+		if taken, ok := p.taken(come); ok {
+			return fail(fmt.Sprintf("stitches are cast on at empty needles, %v has a stitch", taken))
+		}
 		p.set(come, working)
 		p.work.Ledger.CastOn += come.Len()
 		return []shaping.Action{{Do: shaping.DoCastOnEdge, Needles: come}}, nil
@@ -57,9 +60,25 @@ func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shapi
 		return fail(fmt.Sprintf("%d stitches are decreased at once, at most %d can be", -s.Stitches, mostDecreased))
 	}
 	if s.Stitches > 0 {
+		if taken, ok := p.taken(run.Beyond(edge, s.Stitches)); ok {
+			return fail(fmt.Sprintf("stitches are moved out to empty needles, %v has a stitch", taken))
+		}
+		if run.Len() == 1 && !atStart {
+			return fail("the only stitch in work cannot be moved away from where the row starts")
+		}
 		return p.fashionedOut(run, edge, s.Stitches), nil
 	}
 	return p.fashionedIn(run, edge, -s.Stitches), nil
+}
+
+// taken returns the first of the needles that has a stitch.
+func (p *planner) taken(s shaping.Span) (n shaping.Needle, ok bool) {
+	for n := range s.All() {
+		if *p.at(n) != 0 {
+			return n, true
+		}
+	}
+	return 0, false
 }
 
 // fashionedIn moves the edge stitches inwards by one needle for every stitch that goes.

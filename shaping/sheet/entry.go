@@ -74,25 +74,23 @@ func begins(w shaping.Work, i int, list []entry, stops []int) bool {
 	if len(last.before) == 0 || last.before[0].Do == shaping.DoCastOn {
 		return false
 	}
-	if last.holds() {
-		return last.rows() == pair
-	}
 	return last.rows() == stepRows(w, i, list)
 }
 
-// stepRows returns how many rows to say with the last entry, whose action is
-// followed by plain rows: all of them if they are few, else as many as the step
-// before it had.
+// stepRows returns after how many rows the last entry ends though only plain rows
+// follow: at the next action if they are few, else after as many as the step before
+// had. An odd row after a hold, which changes the end where the carriage waits, is
+// always an entry of its own.
 func stepRows(w shaping.Work, i int, list []entry) int {
 	last := list[len(list)-1]
-	plain := last.rows()
+	all := last.rows()
 	for ; i < len(w.Rows) && len(w.Rows[i].Before) == 0 && w.Rows[i].Panel == last.panel; i++ {
-		plain++
+		all++
 	}
-	if plain <= longestStep {
-		return -1
+	if all <= longestStep && (all%pair == 0 || !last.holds()) {
+		return all
 	}
-	if len(list) > 1 {
+	if len(list) > 1 && !last.holds() {
 		if before := list[len(list)-2]; alike(before.before, last.before) {
 			return before.rows()
 		}

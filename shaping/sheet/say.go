@@ -35,8 +35,10 @@ func knitting(group []entry) string {
 	for _, k := range e.knits {
 		parts = append(parts, "knit "+rowsText(k.rows))
 		switch {
+		case k.wrap != 0 && len(group) > 1 && e.before[0].Needles.Len() == 1:
+			parts = append(parts, "wrap it")
 		case k.wrap != 0 && len(group) > 1:
-			parts = append(parts, "wrap the last needle put on hold")
+			parts = append(parts, "wrap the innermost of them ("+wraps(group)+")")
 		case k.wrap != 0:
 			parts = append(parts, fmt.Sprintf("wrap %v", k.wrap))
 		}
@@ -49,6 +51,19 @@ func knitting(group []entry) string {
 		text += fmt.Sprintf("; the carriage ends at the %v", e.end)
 	}
 	return strings.ToUpper(text[:1]) + text[1:] + "."
+}
+
+// wraps lists the needles wrapped by entries that repeat.
+func wraps(group []entry) string {
+	var names []string
+	for _, e := range group {
+		for _, k := range e.knits {
+			if k.wrap != 0 {
+				names = append(names, k.wrap.String())
+			}
+		}
+	}
+	return strings.Join(names, "; ")
 }
 
 func rowsText(n int) string {

@@ -100,8 +100,8 @@ func (s *writer) panelTitle(panel string) string {
 // opening says how things stand when a half begins.
 func (s *writer) opening(e entry) string {
 	p, _ := s.work.Panels.Panel(e.panel)
-	return fmt.Sprintf("At the start the counter shows %03d and the carriage stands at the %v. The half has %v, %d stitches. "+
-		"The neck is at its %v end, the outer edge at its %v end.",
+	return fmt.Sprintf("Begins at counter %03d with the carriage at the %v, set so that needles on hold do not knit. The half has %v, %d stitches: "+
+		"the neck is at its %v end, the outer edge at its %v end.",
 		e.counter, e.from, p.Needles, p.Needles.Len(), s.outer(e.panel).Opposite(), s.outer(e.panel))
 }
 
@@ -141,7 +141,7 @@ func (s *writer) firstText(e entry) string {
 			}
 			text = append(text, once(a, e, ""))
 		case shaping.DoCarriage:
-			text = append(text, fmt.Sprintf("With the carriage at the %v and the yarn joined there:", a.Side))
+			text = append(text, fmt.Sprintf("Take the carriage to the %v without knitting and join the yarn there;", a.Side))
 		case shaping.DoCounter:
 			text = append(text, fmt.Sprintf("set the counter back to %03d.", a.Counter))
 		case shaping.DoReturn:
@@ -209,10 +209,10 @@ func (s *writer) after(e entry) {
 		text := ""
 		switch {
 		case a.Do == shaping.DoWaste && a.Needles == e.inWork:
-			text = fmt.Sprintf("Break the yarn. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off: they stay live for joining.",
+			text = fmt.Sprintf("Break the yarn. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining.",
 				wasteRows, a.Needles, stitchesText(a.Needles.Len()))
 		case a.Do == shaping.DoWaste:
-			text = fmt.Sprintf("Push %v (%s, the neck) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take them off, ready for the neckband.",
+			text = fmt.Sprintf("Push %v (%s, the neck) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off, ready for the neckband.",
 				a.Needles, stitchesText(a.Needles.Len()), wasteRows)
 		case a.Do == shaping.DoBindOff:
 			text = fmt.Sprintf("Bind off the last %s: %v. Break the yarn.", stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))

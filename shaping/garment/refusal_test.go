@@ -1,0 +1,239 @@
+package garment_test
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+type change = func(*garment.Spec)
+
+// refusals are changes to the spec of [adult] with the refusal they meet and, where
+// it names values, the changes it asks for, any of which must do.
+var refusals = []struct {
+	spoil change
+	want  string
+	field string
+	kind  error
+	cures []change
+}{
+	{func(s *garment.Spec) { *s = garment.Spec{} }, "gauge: missing: give a gauge or a swatch", "gauge", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, "gauge: missing: give a gauge or a swatch", "gauge", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Swatch = swatch(22, "10 cm") }, "swatch: given together with a gauge: give one of the two", "swatch", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Swatch = nil },
+		func(s *garment.Spec) { s.Gauge = gauge.Gauge{} },
+	}},
+	{func(s *garment.Spec) { s.Gauge, s.Swatch = gauge.Gauge{}, swatch(0, "10 cm") }, "swatch.stitches 0: a number above 0, such as 22 or 22.5", "swatch.stitches", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Swatch = swatch(22, "10 cm") },
+	}},
+	{func(s *garment.Spec) { s.Gauge, s.Swatch = gauge.Gauge{}, swatch(22, "0 cm") }, "swatch.width 0 cm: a length above 0 of at most 1000 m, such as 10 cm", "swatch.width", garment.ErrSpec, nil},
+
+	{func(s *garment.Spec) { s.Body.Width = gauge.Length{} }, "body.width 0 cm: a length above 0 is needed", "body.width", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Neck.Depth = length("-8 cm") }, "neck.depth -8 cm: a length above 0 is needed", "neck.depth", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Shoulder.Drop = length("-1 cm") }, "shoulder.drop -1 cm: 0 or a length above it is needed", "shoulder.drop", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Shoulder.Drop = gauge.Length{} },
+	}},
+	{func(s *garment.Spec) { s.Armhole.BindOff = given("-1 mm") }, "armhole.bindOff -0.1 cm: 0 or a length above it is needed", "armhole.bindOff", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Body.Length = length("1000 m") }, "body.length 100000 cm: at most 1000 cm", "body.length", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Body.Length = length("1000 cm") },
+	}},
+	{func(s *garment.Spec) { s.Body.Length, s.Gauge = length("1000 cm"), newGauge(nil, "22", "60", "10 cm") }, "body.length 1000 cm: the piece would have 6144 rows, at most 5000 are planned", "body.length", garment.ErrFit, nil},
+	{
+		func(s *garment.Spec) {
+			s.Body.Length, s.Neck.Depth, s.Gauge = length("380 cm"), length("150 cm"), newGauge(nil, "22", "120", "10 cm")
+		}, "neck.depth 150 cm: with both halves the piece would have 6648 rows, at most 5000 are planned: at most 12.6 cm", "neck.depth", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Neck.Depth = length("12.6 cm") }},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Body.Length, s.Neck.Depth, s.Gauge = length("380 cm"), length("300 cm"), newGauge(nil, "22", "70", "10 cm")
+		}, "neck.depth 300 cm: 2100 rows, at most 2000 are drawn, which is 285.7 cm", "neck.depth", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Neck.Depth = length("285.7 cm") }},
+	},
+	{func(s *garment.Spec) { s.Title = strings.Repeat("é", 201) }, `title "` + strings.Repeat("é", 40) + `...": at most 200 characters`, "title", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Title = strings.Repeat("é", 200) },
+	}},
+	{func(s *garment.Spec) { s.Seam.Stitches = 11 }, "seam.stitches 11: 0 to 10", "seam.stitches", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Seam.Stitches = 10 },
+		func(s *garment.Spec) { s.Seam.Stitches = 0 },
+	}},
+	{func(s *garment.Spec) { s.Start.Edge = 7 }, "start.edge no edge: waste or closed", "start.edge", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Start.Edge = garment.Closed },
+	}},
+
+	{func(s *garment.Spec) { s.Neck.Width = length("45 cm") }, "neck.width 45 cm: wider than the body leaves: at most 32.0 cm", "neck.width", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Width = length("32.0 cm") },
+	}},
+	{func(s *garment.Spec) { s.Armhole.Inset = length("20 cm") }, "neck.width 18 cm: wider than the body leaves: at most 4.0 cm", "neck.width", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Width, s.Armhole.BindOff = length("4.0 cm"), given("15 cm") },
+	}},
+	{func(s *garment.Spec) { s.Armhole.Inset = length("30 cm") }, "armhole.inset 30 cm: the body of 50 cm leaves no shoulders: at most 13.0 cm beside the neck", "armhole.inset", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Inset, s.Armhole.BindOff = length("13.0 cm"), given("8 cm") },
+	}},
+	{func(s *garment.Spec) { s.Body.Width, s.Armhole.Inset = length("1 cm"), gauge.Length{} }, "body.width 1 cm: too few stitches for a neck and two shoulders", "body.width", garment.ErrFit, nil},
+	{func(s *garment.Spec) { s.Neck.Depth = length("60 cm") }, "neck.depth 60 cm: deeper than the piece is high: at most 59.3 cm", "neck.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Depth = length("59.3 cm") },
+	}},
+	{func(s *garment.Spec) { s.Neck.Depth = length("2 cm") }, "neck.depth 2 cm: a front's neck begins below its shoulders: 6 rows, at least 12 are needed, which is 4.0 cm", "neck.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Depth = length("4.0 cm") },
+	}},
+	{
+		func(s *garment.Spec) { s.Neck.Depth, s.Methods.Shoulder = length("2 cm"), garment.Both(shaping.BindOff) },
+		"neck.depth 2 cm: a front's neck begins below its shoulders: 6 rows, at least 10 are needed, which is 3.4 cm", "neck.depth", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Neck.Depth = length("3.4 cm") }},
+	},
+	{func(s *garment.Spec) { s.Neck.Depth, s.Shoulder.Drop = length("1 mm"), gauge.Length{} }, "neck.depth 0.1 cm: fewer than 2 rows: at least 0.7 cm", "neck.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Depth = length("0.7 cm") },
+	}},
+	{func(s *garment.Spec) { s.Shoulder.Drop, s.Neck.Depth = length("20 cm"), length("30 cm") }, "shoulder.drop 20 cm: 60 rows, a shoulder of 23 stitches slopes over at most 42, which is 14.0 cm", "shoulder.drop", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Shoulder.Drop = length("14.0 cm") },
+	}},
+	{func(s *garment.Spec) { s.Neck.Flat = given("19 cm") }, "neck.flat 19 cm: wider than the neck: at most 18 cm", "neck.flat", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Flat = given("18 cm") },
+	}},
+
+	{func(s *garment.Spec) { s.Body.Width = length("100 cm") }, "body.width 100 cm: 222 stitches need 111 needles on each side of the middle, the bed has 100: 22 needles are missing; the widest piece that fits is 200 stitches, 90.0 cm", "body.width", garment.ErrBed, []change{
+		func(s *garment.Spec) { s.Body.Width = length("90.0 cm") },
+		func(s *garment.Spec) { s.Place.Needles = garment.DefaultNeedles + 22 },
+	}},
+	{func(s *garment.Spec) { s.Place.Needles = 2 }, "body.width 50 cm: 112 stitches need 56 needles on each side of the middle, the bed has 1: 110 needles are missing", "body.width", garment.ErrBed, []change{
+		func(s *garment.Spec) { s.Place.Needles = 112 },
+	}},
+	{func(s *garment.Spec) { s.Place.Needles = 201 }, "work.needles 201: an even number from 2 to 1000", "work.needles", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Place.Needles = 1000 },
+	}},
+	{func(s *garment.Spec) { s.Place.Carriage = 7 }, "work.carriage Side(7): left or right", "work.carriage", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Place.Carriage = shaping.Left },
+	}},
+
+	{func(s *garment.Spec) { s.Armhole.Curve = length("22 cm") }, "armhole.curve 22 cm: higher than the armhole: at most 21 cm", "armhole.curve", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Curve = length("21 cm") },
+	}},
+	{func(s *garment.Spec) { s.Armhole.Curve = length("2 cm") }, "armhole.curve 2 cm: 7 stitches do not go by single decreases over 6 rows: raise armhole.curve to 5.4 cm, or raise armhole.bindOff to 5.0 cm", "armhole.curve", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Curve = length("5.4 cm") },
+		func(s *garment.Spec) { s.Armhole.BindOff = given("5.0 cm") },
+	}},
+	{func(s *garment.Spec) { s.Armhole.Inset = length("13 cm") }, "armhole.inset 13 cm: 23 stitches do not go by single decreases over 25 rows: raise armhole.curve to 16.0 cm, or raise armhole.bindOff to 8.2 cm", "armhole.inset", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Curve = length("16.0 cm") },
+		func(s *garment.Spec) { s.Armhole.BindOff = given("8.2 cm") },
+	}},
+	{func(s *garment.Spec) { s.Armhole.BindOff = given("7 cm") }, "armhole.bindOff 7 cm: more than the inset: at most 6 cm", "armhole.bindOff", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.BindOff = given("6 cm") },
+	}},
+	{func(s *garment.Spec) { s.Armhole.Depth, s.Armhole.Inset = length("3 mm"), length("2.5 cm") }, "armhole.depth 0.3 cm: 1 rows are too few to bind off the underarms before the shoulders: 1.7 cm are enough", "armhole.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Depth = length("1.7 cm") },
+	}},
+	{
+		func(s *garment.Spec) {
+			s.Body.Length, s.Armhole.Depth, s.Shoulder.Drop = length("1 mm"), length("1 mm"), gauge.Length{}
+		}, "armhole.depth 0.1 cm: too few rows for body, armhole and shoulder: lengthen one", "armhole.depth", garment.ErrFit, nil,
+	},
+	{func(s *garment.Spec) { s.Start.Band = length("40 cm") }, "start.band 40 cm: higher than the body up to the underarm: at most 36 cm", "start.band", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Start.Band = length("36 cm") },
+	}},
+
+	{func(s *garment.Spec) { s.Neck.Shape = garment.Vee }, "neck.shape vee: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Neck.Shape = 0 }, "neck.shape no shape: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Neck.Path = "M 0 0" }, `neck.path "M 0 0": belongs to the shape path, which is not planned so far: leave it out`, "neck.path", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Body.Hem = length("48 cm") }, "body.hem 48 cm: only straight sides are planned so far: leave it out, or give 50 cm", "body.hem", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Body.Hem = length("50 cm") },
+	}},
+	{func(s *garment.Spec) { s.Body.Waist = new(garment.Waist) }, "body.waist: only straight sides are planned so far: leave it out", "body.waist", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Place.On = shaping.Hand }, "work.on hand: only work on the bed is planned so far: bed", "work.on", garment.ErrSpec, nil},
+	{
+		func(s *garment.Spec) { s.Methods.Neck = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned} },
+		"methods.neck bindOff and fashioned: hold or bindOff for all steps", "methods.neck", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Methods.Neck = garment.Both(shaping.BindOff) }},
+	},
+	{func(s *garment.Spec) { s.Methods.Shoulder = garment.Both(shaping.Fashioned) }, "methods.shoulder fashioned: hold or bindOff for all steps", "methods.shoulder", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Methods.Armhole = garment.Both(shaping.Hold) }, "methods.armhole hold: bindOff and fashioned", "methods.armhole", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Methods.Armhole = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned} },
+	}},
+}
+
+func given(s string) garment.Optional { return garment.Given(length(s)) }
+
+func swatch(stitches int, width string) *gauge.Swatch {
+	return &gauge.Swatch{Stitches: stitches, Width: length(width), Rows: 30, Height: length("10 cm")}
+}
+
+func TestRefusals(t *testing.T) {
+	front(t, adult(t))
+	for _, test := range refusals {
+		t.Run(test.want, func(t *testing.T) {
+			s := adult(t)
+			test.spoil(&s)
+			piece, err := garment.Front(s)
+			var refusal *garment.Error
+			if !errors.As(err, &refusal) || err.Error() != test.want || refusal.Field != test.field || !errors.Is(err, test.kind) {
+				t.Fatalf("%T %q, field %q\nwant %q, field %q, %v", err, err, refusal.Field, test.want, test.field, test.kind)
+			}
+			if piece.Name() != "" {
+				t.Error("refused, but there is a piece")
+			}
+			for i, cure := range test.cures {
+				s := adult(t)
+				test.spoil(&s)
+				cure(&s)
+				if _, err := garment.Front(s); err != nil {
+					t.Errorf("what the message names (%d) does not work: %v", i, err)
+				}
+			}
+		})
+	}
+}
+
+func TestErrorWithoutField(t *testing.T) {
+	for _, test := range []struct {
+		err  garment.Error
+		want string
+	}{
+		{garment.Error{Want: "something"}, "something"},
+		{garment.Error{Given: "7", Want: "something"}, "7: something"},
+		{garment.Error{Field: "neck", Want: "something"}, "neck: something"},
+	} {
+		if got := test.err.Error(); got != test.want {
+			t.Errorf("got %q, want %q", got, test.want)
+		}
+	}
+}
+
+// TestAnySpecIsKnittedOrRefused gives one field of a sound spec any length at all:
+// the front is knitted, or refused in one line that names a field.
+func TestAnySpecIsKnittedOrRefused(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := gen.FrontSpec(metric).Draw(t, "spec")
+		for range rapid.IntRange(1, 3).Draw(t, "fields") {
+			most := rapid.SampledFrom([]int{20, 100, 1000, 5000}).Draw(t, "most")
+			l := metric.Mul(rapid.IntRange(-1, most).Draw(t, "length"))
+			rapid.SampledFrom([]change{
+				func(s *garment.Spec) { s.Body.Width = l },
+				func(s *garment.Spec) { s.Body.Length = l },
+				func(s *garment.Spec) { s.Armhole.Depth = l },
+				func(s *garment.Spec) { s.Armhole.Inset = l },
+				func(s *garment.Spec) { s.Armhole.Curve = l },
+				func(s *garment.Spec) { s.Armhole.BindOff = garment.Given(l) },
+				func(s *garment.Spec) { s.Neck.Width = l },
+				func(s *garment.Spec) { s.Neck.Depth = l },
+				func(s *garment.Spec) { s.Neck.Flat = garment.Given(l) },
+				func(s *garment.Spec) { s.Shoulder.Drop = l },
+				func(s *garment.Spec) { s.Start.Band = l },
+			}).Draw(t, "field")(&s)
+		}
+		p, err := garment.Front(s)
+		if err != nil {
+			checkRefusal(t, err)
+			return
+		}
+		if p.Cloth.Loops() == 0 {
+			t.Fatal("nothing was knitted")
+		}
+	})
+}
