@@ -60,7 +60,7 @@ func (s *writer) panel(list []entry) {
 		e := group[0]
 		if !shoulder && first.panel != shaping.Body && s.atShoulder(e) {
 			shoulder = true
-			s.line("  From here the shoulder: stitches go at the outer edge, the %v end.", s.outer(e.panel))
+			s.line("  From here stitches go at the outer edge too, the %v end: mind the end on every line.", s.outer(e.panel))
 		}
 		place := "at the neck"
 		if s.atShoulder(e) || e.panel == shaping.Body {
