@@ -19,7 +19,9 @@ func BenchmarkKnit(b *testing.B) {
 	}
 }
 
-// The number of allocations depends neither on the stitches nor on the rows.
+// The number of allocations does not grow with the loops: 2,000 times as many
+// loops stay under the same ceiling. (The runtime adds a few of its own under the
+// race detector, so the counts need not be equal.)
 func TestAllocations(t *testing.T) {
 	count := func(stitches, rows int) float64 {
 		w := plan(t, outline(shaping.Tree{{
@@ -34,7 +36,7 @@ func TestAllocations(t *testing.T) {
 	few, many := count(10, 10), count(200, 1000)
 	t.Logf("%v allocations for 100 loops, %v for 200000", few, many)
 	const ceiling = 20
-	if few != many || many > ceiling {
-		t.Errorf("%v allocations for 100 loops, %v for 200000; want the same, at most %d", few, many, ceiling)
+	if few > ceiling || many > ceiling {
+		t.Errorf("%v allocations for 100 loops, %v for 200000; want at most %d", few, many, ceiling)
 	}
 }

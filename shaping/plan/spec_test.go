@@ -115,7 +115,7 @@ func TestParseSpecRefuses(t *testing.T) {
 		{"bare number", `"18 cm"`, `18`, `neck.width 18: write a text with a unit: "18 cm"`},
 		{"no unit", `"18 cm"`, `"18"`, `neck.width "18": the unit is missing: 18 cm, 18 mm or 18 in`},
 		{"decimal comma", `"18 cm"`, `"23,5 cm"`, `neck.width "23,5 cm": write the decimal point as ".": 23.5 cm`},
-		{"decimal comma and a line end", `"18 cm"`, `"23,5\n cm"`, `neck.width "23,5\n cm": write the decimal point as ".": 23.5\n cm`},
+		{"decimal comma and a line end", `"18 cm"`, `"23,5\n cm"`, `neck.width "23,5\n cm": not a number with a unit: 23.5 cm, 235 mm or 9 1/4 in`},
 		{"very long text", `"18 cm"`, `"` + strings.Repeat("8", 500) + ` cm"`, `neck.width "8888888888888888888888888888888888888888...": longer than 40 characters: 23.5 cm, 235 mm or 9 1/4 in`},
 		{"length that is a list", `"18 cm"`, `["18 cm"]`, `neck.width [...]: write a length with its unit, such as "23.5 cm"`},
 		{"object that is a text", `{"drop": "3 cm"}`, `"3 cm"`, `shoulder "3 cm": write an object in { } with drop`},
