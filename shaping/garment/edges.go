@@ -71,7 +71,7 @@ func (f *front) steepArmhole(stitches, rows int, err error) error {
 			if near.Rules.Most != 1 {
 				continue
 			}
-			if near.Stitches == stitches && near.Rows < f.heights.Armhole {
+			if near.Stitches == stitches && near.Rows > rows && near.Rows < f.heights.Armhole {
 				ways = append(ways, "raise armhole.curve to "+ceilCentimetres(f.gauge.Height(near.Rows)))
 			}
 			if boundOff := f.gauge.Width(f.widths.Inset - near.Stitches); near.Rows == rows && boundOff.Cmp(armhole.Inset) < 0 {

@@ -57,7 +57,7 @@ func heights(s Spec, g gauge.Gauge) (Heights, []gauge.Rounded, error) {
 
 // check refuses heights that leave no piece.
 func (h Heights) check(s Spec, g gauge.Gauge) error {
-	if h.Neck < 2 {
+	if h.Neck < 2 && h.Drop == 0 {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", ceilCentimetres(g.Height(2))))
 	}
 	if h.NeckStart() < 1 {

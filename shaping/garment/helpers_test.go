@@ -19,11 +19,11 @@ type fataler interface {
 
 func length(s string) gauge.Length { return gauge.MustParseLength(s) }
 
-func newGauge(t fataler, stitches, rows, over string) gauge.Gauge {
-	t.Helper()
+// newGauge is for literals.
+func newGauge(stitches, rows, over string) gauge.Gauge {
 	g, err := gauge.New(decimal.RequireFromString(stitches), decimal.RequireFromString(rows), length(over))
 	if err != nil {
-		t.Fatalf("gauge: %v", err)
+		panic(err)
 	}
 	return g
 }
@@ -38,10 +38,9 @@ func front(t fataler, s garment.Spec) garment.Piece {
 }
 
 // adult is the spec of a front with armholes that the tests change.
-func adult(t fataler) garment.Spec {
-	t.Helper()
+func adult() garment.Spec {
 	return garment.Spec{
-		Gauge:    newGauge(t, "22", "30", "10 cm"),
+		Gauge:    newGauge("22", "30", "10 cm"),
 		Seam:     garment.Seam{Stitches: 1},
 		Body:     garment.Body{Width: length("50 cm"), Length: length("36 cm")},
 		Armhole:  garment.Armhole{Depth: length("21 cm"), Inset: length("6 cm")},
@@ -52,11 +51,10 @@ func adult(t fataler) garment.Spec {
 
 // unitGauge is a spec at one stitch and one row to the centimetre: its lengths are
 // its numbers.
-func unitGauge(t fataler, width, length, armhole, drop, neck, depth int) garment.Spec {
-	t.Helper()
+func unitGauge(width, length, armhole, drop, neck, depth int) garment.Spec {
 	cm := func(n int) gauge.Length { return gauge.Centimetres(decimal.NewFromInt(int64(n))) }
 	return garment.Spec{
-		Gauge:    newGauge(t, "10", "10", "10 cm"),
+		Gauge:    newGauge("10", "10", "10 cm"),
 		Body:     garment.Body{Width: cm(width), Length: cm(length)},
 		Armhole:  garment.Armhole{Depth: cm(armhole)},
 		Neck:     garment.Neck{Shape: garment.Round, Width: cm(neck), Depth: cm(depth)},

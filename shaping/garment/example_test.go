@@ -1,0 +1,51 @@
+package garment_test
+
+import (
+	"fmt"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping/garment"
+)
+
+func ExampleFront() {
+	cm := gauge.MustParseLength
+	g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(30), cm("10 cm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	spec := garment.Spec{
+		Gauge:    g,
+		Seam:     garment.Seam{Stitches: 1},
+		Body:     garment.Body{Width: cm("50 cm"), Length: cm("36 cm")},
+		Armhole:  garment.Armhole{Depth: cm("21 cm"), Inset: cm("6 cm")},
+		Neck:     garment.Neck{Shape: garment.Round, Width: cm("18 cm"), Depth: cm("8 cm")},
+		Shoulder: garment.Shoulder{Drop: cm("3 cm")},
+	}
+	piece, err := garment.Front(spec)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, s := range piece.Sizes {
+		fmt.Printf("%-9s %3d %-8s %s\n", s.Name, s.Count, s.Unit, s.Knitted.Format(gauge.Centimetre, 1))
+	}
+	fmt.Println(piece.Cloth.Ledger())
+
+	spec.Neck.Width = cm("45 cm")
+	_, err = garment.Front(spec)
+	fmt.Println(err)
+	// Output:
+	// width     110 stitches 50.0 cm
+	// length    107 rows     35.7 cm
+	// armhole    63 rows     21.0 cm
+	// neckWidth  40 stitches 18.2 cm
+	// neckDepth  24 rows     8.0 cm
+	// shoulder   22 stitches 10.0 cm
+	// drop       10 rows     3.3 cm
+	// inset      13 stitches 5.9 cm
+	// 112 cast on = 14 decreased + 12 bound off + 86 live
+	// neck.width 45 cm: wider than the body leaves: at most 32.0 cm
+}

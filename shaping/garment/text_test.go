@@ -1,0 +1,93 @@
+package garment_test
+
+import (
+	"encoding/json"
+	"errors"
+	"slices"
+	"testing"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+// TestTexts: what is written reads back, and a bad text changes nothing.
+func TestTexts(t *testing.T) {
+	for text, e := range map[string]garment.StartEdge{"waste": garment.OnWaste, "closed": garment.Closed} {
+		b, err := e.MarshalText()
+		got := garment.StartEdge(9)
+		if err != nil || string(b) != text || got.UnmarshalText(b) != nil || got != e {
+			t.Errorf("start edge %v: %q, %v, back %v", e, b, err, got)
+		}
+	}
+	for text, s := range map[string]garment.NeckShape{"round": garment.Round, "vee": garment.Vee, "square": garment.Square, "path": garment.Path} {
+		b, err := s.MarshalText()
+		var got garment.NeckShape
+		if err != nil || string(b) != text || got.UnmarshalText(b) != nil || got != s {
+			t.Errorf("neck shape %v: %q, %v, back %v", s, b, err, got)
+		}
+	}
+	for _, o := range []garment.Optional{given("0 cm"), given("2.5 cm"), given("3 1/8 in")} {
+		b, err := o.MarshalText()
+		var got garment.Optional
+		if err != nil || got.UnmarshalText(b) != nil || !got.Equal(o) || got.IsZero() {
+			t.Errorf("optional %v: %q, %v, back %v", o, b, err, got)
+		}
+	}
+	for text, p := range map[string]garment.Pair{
+		`"hold"`: garment.Both(shaping.Hold), `["bindOff","fashioned"]`: {Several: shaping.BindOff, Single: shaping.Fashioned},
+	} {
+		b, err := json.Marshal(p)
+		var got garment.Pair
+		if err != nil || string(b) != text || json.Unmarshal(b, &got) != nil || got != p {
+			t.Errorf("pair %v: %s, %v, back %v", p, b, err, got)
+		}
+	}
+}
+
+func TestTextsThatAreRefused(t *testing.T) {
+	edge, shape, optional, pair := garment.Closed, garment.Vee, given("1 cm"), garment.Both(shaping.Hold)
+	for _, text := range []string{"", "Waste", "no edge", "no shape", "rundhals"} {
+		if err := edge.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || edge != garment.Closed {
+			t.Errorf("start edge %q: %v, now %v", text, err, edge)
+		}
+		if err := shape.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || shape != garment.Vee {
+			t.Errorf("neck shape %q: %v, now %v", text, err, shape)
+		}
+		if err := optional.UnmarshalText([]byte(text)); err == nil || !optional.Equal(given("1 cm")) {
+			t.Errorf("optional %q: %v, now %v", text, err, optional)
+		}
+	}
+	for _, text := range []string{`"purl"`, `7`, `[]`, `["hold"]`, `["hold","hold","hold"]`, `["hold",7]`, `{}`} {
+		if err := json.Unmarshal([]byte(text), &pair); err == nil || pair != garment.Both(shaping.Hold) {
+			t.Errorf("pair %s: %v, now %v", text, err, pair)
+		}
+	}
+}
+
+func TestZeroValues(t *testing.T) {
+	if _, err := garment.Front(garment.Spec{}); !errors.Is(err, garment.ErrSpec) {
+		t.Errorf("zero spec: %v", err)
+	}
+	var p garment.Piece
+	if p.Name() != "" || p.Cloth.Loops() != 0 || p.Heights.Top()+p.Heights.Tip()+p.Heights.NeckStart() != 0 {
+		t.Errorf("zero piece: %q", p.Name())
+	}
+	if off := (garment.Size{}).Off(); !off.IsZero() {
+		t.Errorf("zero size is off by %v", off)
+	}
+	var o garment.Optional
+	if b, err := o.MarshalText(); len(b) != 0 || err != nil || !o.IsZero() || o.Equal(given("0 cm")) || !o.Or(length("1 cm")).Equal(length("1 cm")) {
+		t.Errorf("zero optional: %q, %v", b, err)
+	}
+	if got := given("0 cm").Or(length("1 cm")); !got.Equal(gauge.Length{}) {
+		t.Errorf("a given 0 is %v", got)
+	}
+	if def := garment.Both(shaping.Hold); (garment.Pair{}).Or(def) != def || def.Or(garment.Pair{}) != def {
+		t.Error("pair with a default")
+	}
+	words := []string{garment.StartEdge(9).String(), garment.NeckShape(0).String(), garment.NeckShape(9).String(), garment.Both(shaping.Hold).String()}
+	if want := []string{"no edge", "no shape", "no shape", "hold"}; !slices.Equal(words, want) {
+		t.Errorf("words %q, want %q", words, want)
+	}
+}
