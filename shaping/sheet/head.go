@@ -44,6 +44,15 @@ func (s *writer) length(l gauge.Length) string {
 	return l.Format(gauge.Centimetre, 1)
 }
 
+// fine prints a length to a tenth of a millimetre or a hundredth of an inch, so
+// that a difference is the difference of what is printed beside it.
+func (s *writer) fine(l gauge.Length) string {
+	if s.piece.Spec.Units == gauge.Inch {
+		return l.Format(gauge.Inch, 2)
+	}
+	return l.Format(gauge.Centimetre, 2)
+}
+
 // area prints an area given in cm2 in the spec's unit.
 func (s *writer) area(cm2 float64) string {
 	const cm2InSquareInch = 2.54 * 2.54
@@ -55,7 +64,7 @@ func (s *writer) area(cm2 float64) string {
 
 // signed prints a difference with its sign.
 func (s *writer) signed(l gauge.Length) string {
-	text := s.length(l)
+	text := s.fine(l)
 	if l.Sign() > 0 && strings.Trim(text, "0. cmin") != "" {
 		return "+" + text
 	}
@@ -69,8 +78,8 @@ func (s *writer) sizes() {
 	s.blank()
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
-		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), s.length(size.Asked), s.length(size.Knitted),
-			s.signed(size.Off()), fmt.Sprintf("%d %s", size.Count, size.Unit), s.length(size.PlusMinus))
+		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), s.fine(size.Asked), s.fine(size.Knitted),
+			s.signed(size.Off()), fmt.Sprintf("%d %s", size.Count, size.Unit), s.fine(size.PlusMinus))
 	}
 	for _, size := range s.piece.Sizes {
 		if size.Why != "" {
@@ -120,8 +129,12 @@ func (s *writer) notes() {
 		if len(e.Schedule) == 0 {
 			continue
 		}
+		what := stitchesText(e.Stitches)
+		if bound := s.piece.Widths.BindOff; e.Name == "armhole" && bound > 0 {
+			what = fmt.Sprintf("%d bound off, then %d decreased,", bound, e.Stitches)
+		}
 		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Between the steps and the drawn line lie %s; whole stitches cannot do without %s.",
-			stitchesText(e.Stitches), capital(spoken(e)), s.area(e.Area), s.area(e.Floor)))
+			what, capital(spoken(e)), s.area(e.Area), s.area(e.Floor)))
 	}
 	if len(s.piece.Warnings) > 0 {
 		s.heading("Before you start")
@@ -161,6 +174,7 @@ func (s *writer) key() {
 		{"L3, R3", "the third needle left or right of the middle; there is no needle 0"},
 		{"hold", "needles pushed out so that the carriage, set to hold, passes them by; their stitches stay on them"},
 		{"wrap", "lay the yarn under the named held needle before knitting back, or a hole stays"},
+		{"bind off", "with the working yarn from the carriage's end; hang the last loop on the next needle in work, push the emptied needles out of work"},
 		{"in work", "the needles that knitted the last row, and how many they are"},
 		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},
 	} {
@@ -177,10 +191,10 @@ func (s *writer) start() {
 		s.para("  [ ] ", fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
 			needles, needles.Len(), first.From))
 	} else {
-		s.para("  [ ] ", fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit some rows. Knit one row of ravel cord that ends at the %v. Change to main yarn. Counter to 000, carriage at the %v.",
-			needles, needles.Len(), first.From, first.From))
+		s.para("  [ ] ", fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
+			needles, needles.Len(), first.From.Opposite(), first.From, first.From))
 	}
-	s.para("  [ ] ", "Hang weights under the stitches in work and move them up every 10 rows or so. Count rows; do not measure on the bed.")
+	s.para("  [ ] ", "Hang weights under the stitches and move them up every 10 rows or so; when stitches go on hold, move their weights to those in work beside the turn. Count rows; do not measure on the bed.")
 }
 
 func (s *writer) account() {
@@ -194,10 +208,14 @@ func (s *writer) finish() {
 	for _, size := range s.piece.Sizes {
 		s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
 	}
+	if s.piece.Spec.Start.Edge == garment.OnWaste {
+		s.para("  ", "The lower edge is still open on the ravel cord: sew it down as a hem, knit a band onto it or bind it off, then pull the cord out.")
+	}
+	s.para("  ", "For the neckband, live stitches are picked up one for one and the upright edges beside them by their length.")
 	s.para("  ", "Worn, this piece's right half lies on the wearer's right: it joins the left half of a back knitted with the purl side facing you.")
-	s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the band's ends, the sleeves, the sides.")
+	s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides.")
 	s.heading("Take care")
 	s.para("  ", "Latch needles and transfer tools are sharp.")
-	s.para("  ", "Steam burns, and a hot iron flattens acrylic for good: try it on the swatch, do not touch the fabric.")
+	s.para("  ", "Steam burns, and a hot iron flattens acrylic for good: try it on the swatch, and hold the iron above the fabric.")
 	s.para("  ", "No cords at the neck of children's garments, no loose buttons for infants: follow local product-safety rules.")
 }

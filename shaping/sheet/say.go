@@ -88,7 +88,7 @@ func once(a shaping.Action, e entry, place string) string {
 		if a.Separate {
 			return fmt.Sprintf("Bind off the %d middle stitches %v with a separate length of yarn.", n, a.Needles)
 		}
-		return fmt.Sprintf("Bind off %s at the %v: %v.", stitchesText(n), e.from, fromEnd(a.Needles, e.from))
+		return fmt.Sprintf("Bind off %s at the %v: %v; push these needles out of work.", stitchesText(n), e.from, fromEnd(a.Needles, e.from))
 	case shaping.DoCastOnEdge:
 		return fmt.Sprintf("Cast on %s at the %v: %v.", stitchesText(n), e.from, a.Needles)
 	case shaping.DoShift:
@@ -141,11 +141,14 @@ func repeated(group []entry, place string) string {
 	case first.Do == shaping.DoBindOff:
 		what = fmt.Sprintf("bind off the next %s at the %v", nextText(first.Needles.Len()), group[0].from)
 	case len(group[0].before) > 1:
-		what = fmt.Sprintf("decrease 1 at each end (the %d edge stitches one needle inwards) and push the emptied needles out of work", first.Needles.Len())
+		two := sorted(group[0].before)
+		what = fmt.Sprintf("decrease 1 at each end: move the %d edge stitches one needle inwards (first %v to the right and %v to the left, each time one needle further in) and push the emptied needles out of work",
+			first.Needles.Len(), two[0].Needles, two[1].Needles)
 	default:
-		what = fmt.Sprintf("decrease 1 at the %v (the %d edge stitches one needle inwards) and push the emptied needle out of work", first.Toward.Opposite(), first.Needles.Len())
+		what = fmt.Sprintf("decrease 1 at the %v: move the %d edge stitches one needle inwards (first %v, each time one needle further in) and push the emptied needle out of work",
+			first.Toward.Opposite(), first.Needles.Len(), first.Needles)
 	}
-	return fmt.Sprintf("%d times, %s: %s: %s.", len(group), readings(group), what, strings.Join(names, "; "))
+	return fmt.Sprintf("%d times, %s: %s. In turn these are %s.", len(group), readings(group), what, strings.Join(names, "; "))
 }
 
 // gone names the needles that a repeated action takes out.

@@ -32,6 +32,8 @@ type writer struct {
 	page
 	piece garment.Piece
 	work  shaping.Work
+
+	onHold bool // the carriage has been set to hold
 }
 
 // rows writes the order of work panel by panel.
@@ -136,14 +138,14 @@ func (s *writer) firstText(e entry) string {
 		switch a.Do {
 		case shaping.DoCastOn:
 			if s.piece.Heights.Band > 0 {
-				text = append(text, fmt.Sprintf("The %d stitches are on %v. This is the band.", a.Needles.Len(), a.Needles))
+				text = append(text, fmt.Sprintf("The %d stitches are on %v. These rows are the band, in rib or for a hem; plain rows would roll.", a.Needles.Len(), a.Needles))
 				continue
 			}
 			text = append(text, once(a, e, ""))
 		case shaping.DoCarriage:
-			text = append(text, fmt.Sprintf("Take the carriage to the %v without knitting and join the yarn there;", a.Side))
+			text = append(text, fmt.Sprintf("Unthread the carriage and take it to the %v; everything is on hold, so nothing knits. Join the main yarn there, with a tail of 20 cm;", a.Side))
 		case shaping.DoCounter:
-			text = append(text, fmt.Sprintf("set the counter back to %03d.", a.Counter))
+			text = append(text, fmt.Sprintf("counter on, set back to %03d.", a.Counter))
 		case shaping.DoReturn:
 			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold.", a.Needles, stitchesText(a.Needles.Len())))
 		case shaping.DoHold:
@@ -154,6 +156,10 @@ func (s *writer) firstText(e entry) string {
 	}
 	if len(held) > 0 {
 		text = append(text, s.heldText(held, p))
+	}
+	if p.Parent != "" && !s.onHold {
+		s.onHold = true
+		text = append([]string{"Set the carriage to hold; it stays so until the last stitches are off."}, text...)
 	}
 	return strings.Join(text, " ")
 }
@@ -209,13 +215,13 @@ func (s *writer) after(e entry) {
 		text := ""
 		switch {
 		case a.Do == shaping.DoWaste && a.Needles == e.inWork:
-			text = fmt.Sprintf("Break the yarn. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining.",
+			text = fmt.Sprintf("Break the yarn with a tail of 20 cm. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
 				wasteRows, a.Needles, stitchesText(a.Needles.Len()))
 		case a.Do == shaping.DoWaste:
-			text = fmt.Sprintf("Push %v (%s, the neck) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off, ready for the neckband.",
+			text = fmt.Sprintf("Push %v (%s, the neck) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off, ready for the neckband. Set the carriage back to knit all needles.",
 				a.Needles, stitchesText(a.Needles.Len()), wasteRows)
 		case a.Do == shaping.DoBindOff:
-			text = fmt.Sprintf("Bind off the last %s: %v. Break the yarn.", stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
+			text = fmt.Sprintf("Bind off the last %s: %v. Break the yarn and push the empty needles out of work.", stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
 		default:
 			text = once(a, e, "")
 		}

@@ -155,7 +155,7 @@ func named(text string, a shaping.Action) bool {
 	case shaping.DoCarriage, shaping.DoWrap, shaping.DoFill:
 		return true // said by side, or as the needle just put on hold
 	case shaping.DoCounter:
-		return strings.Contains(text, fmt.Sprintf("counter back to %03d", a.Counter))
+		return strings.Contains(text, fmt.Sprintf("set back to %03d", a.Counter))
 	case shaping.DoShift:
 		return strings.Contains(text, a.Needles.End(a.Toward.Opposite()).String())
 	}
