@@ -191,16 +191,3 @@ func BenchmarkSpecToPlan(b *testing.B) {
 		}
 	}
 }
-
-func BenchmarkFrontOnly(b *testing.B) {
-	spec, err := plan.ParseSpec(demo)
-	if err != nil {
-		b.Fatal(err)
-	}
-	b.ReportAllocs()
-	for b.Loop() {
-		if _, err := garment.Front(spec); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
