@@ -57,7 +57,6 @@ func RoundTogether(total int, parts []Part) ([]Rounded, error) {
 	// Far enough for one part to make up for what the others cannot.
 	const farthest = 128
 	s := search{parts: parts}
-	distance := 1
 	if !s.reaches(int64(total), 1) {
 		if !s.reaches(int64(total), farthest) {
 			return nil, &Error{
@@ -66,9 +65,9 @@ func RoundTogether(total int, parts []Part) ([]Rounded, error) {
 			}
 		}
 		// What can be reached within a distance can be reached within a larger one.
-		distance = 2 + sort.Search(farthest-2, func(i int) bool { return s.reaches(int64(total), 2+i) })
+		distance := 2 + sort.Search(farthest-2, func(i int) bool { return s.reaches(int64(total), 2+i) })
+		s.prepare(distance) // the search may have ended on another
 	}
-	s.prepare(distance)
 	s.known = make([]map[int64]answer, len(parts))
 	s.costs = make([][]*big.Rat, len(parts))
 	for i, p := range parts {

@@ -59,6 +59,23 @@ func (s Span) Overlaps(t Span) bool {
 		s.First.Index() <= t.Last.Index() && t.First.Index() <= s.Last.Index()
 }
 
+// Around returns the smallest span that holds both s and t.
+func (s Span) Around(t Span) Span {
+	switch {
+	case s.IsEmpty():
+		return t
+	case t.IsEmpty():
+		return s
+	}
+	if t.First.Index() < s.First.Index() {
+		s.First = t.First
+	}
+	if t.Last.Index() > s.Last.Index() {
+		s.Last = t.Last
+	}
+	return s
+}
+
 // End returns the outermost needle on the given side, no needle for an empty span.
 func (s Span) End(side Side) Needle {
 	if side == Left {

@@ -358,14 +358,6 @@ func (j *judge) edgeOf(a shaping.Action) (shaping.Side, error) {
 }
 
 // widen makes the needles part of the panel.
-func (j *judge) widen(s shaping.Span) {
-	d := &j.panel.domain
-	if s.First.Index() < d.First.Index() {
-		d.First = s.First
-	}
-	if s.Last.Index() > d.Last.Index() {
-		d.Last = s.Last
-	}
-}
+func (j *judge) widen(s shaping.Span) { j.panel.domain = j.panel.domain.Around(s) }
 
 func (j *judge) empty(n shaping.Needle) { *j.at(n) = needle{} }

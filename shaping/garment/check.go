@@ -12,10 +12,9 @@ import (
 var longestSide = gauge.MustParseLength("1000 cm")
 
 const (
-	DefaultNeedles = 200
-	mostNeedles    = 1000
-	mostSeam       = 10
-	longestTitle   = 200
+	mostNeedles  = 1000
+	mostSeam     = 10
+	longestTitle = 200
 )
 
 // gaugeOf returns the gauge of the spec, which has either one or a swatch.
@@ -139,10 +138,7 @@ func checkPlanned(s Spec) error {
 
 // checkBed refuses a piece that is wider than the bed on either side of the middle.
 func checkBed(s Spec, w Widths, g gauge.Gauge) error {
-	needles := s.Place.Needles
-	if needles == 0 {
-		needles = DefaultNeedles
-	}
+	needles := s.Place.BedNeedles()
 	if needed := shaping.Centred(w.Body).Last.Index() + 1; needed > needles/2 {
 		want := fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing",
 			w.Body, needed, needles/2, 2*needed-needles)

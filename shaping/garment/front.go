@@ -19,13 +19,13 @@ func Front(s Spec) (Piece, error) {
 		return Piece{}, err
 	}
 	f := front{spec: s, gauge: g, neck: s.Methods.Neck.Or(Both(shaping.Hold)), shoulder: s.Methods.Shoulder.Or(Both(shaping.Hold))}
-	if f.widths, f.widthParts, err = widths(s, g); err != nil {
+	if f.widths, err = widths(s, g); err != nil {
 		return Piece{}, err
 	}
 	if err := checkBed(s, f.widths, g); err != nil {
 		return Piece{}, err
 	}
-	if f.heights, f.heightParts, err = heights(s, g); err != nil {
+	if f.heights, err = heights(s, g); err != nil {
 		return Piece{}, err
 	}
 	if f.groups, err = f.widths.groups(s, f.heights, g); err != nil {
@@ -49,11 +49,9 @@ type front struct {
 	gauge          gauge.Gauge
 	neck, shoulder Pair
 
-	widths      Widths
-	widthParts  []gauge.Rounded
-	heights     Heights
-	heightParts []gauge.Rounded
-	groups      []int // of the shoulder, from tip to neck
+	widths  Widths
+	heights Heights
+	groups  []int // of the shoulder, from tip to neck
 
 	neckEdge    Edge
 	armholeEdge Edge // no stitches if the inset is bound off whole or there is none

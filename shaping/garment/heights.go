@@ -32,11 +32,11 @@ const MostRows = 5000
 // heights chooses the rows: the height of the neck point keeps its nearest whole
 // number, drop and neck depth their nearest even ones, and underarm and armhole
 // share what that leaves.
-func heights(s Spec, g gauge.Gauge) (Heights, []gauge.Rounded, error) {
+func heights(s Spec, g gauge.Gauge) (Heights, error) {
 	total := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
 	top := g.Rows(total).Round(gauge.Rounding{})
 	if top > MostRows {
-		return Heights{}, nil, fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, MostRows))
+		return Heights{}, fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, MostRows))
 	}
 	h := Heights{
 		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
@@ -48,11 +48,11 @@ func heights(s Spec, g gauge.Gauge) (Heights, []gauge.Rounded, error) {
 		{Name: "armhole", Want: g.Rows(s.Armhole.Depth), Least: 1},
 	})
 	if err != nil {
-		return Heights{}, nil, &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
+		return Heights{}, &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
 	}
 	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
 	h.Band = min(h.Band, h.Underarm) // the underarm may have gone down for the whole height
-	return h, parts, h.check(s, g)
+	return h, h.check(s, g)
 }
 
 // check refuses heights that leave no piece.

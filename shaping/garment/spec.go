@@ -258,9 +258,20 @@ func (p *Pair) UnmarshalJSON(text []byte) error {
 	return nil
 }
 
+// DefaultNeedles is the number of needles of a bed that the spec does not describe.
+const DefaultNeedles = 200
+
 // Place is where and with what the piece is knitted.
 type Place struct {
 	On       shaping.Place `json:"on,omitzero"`       // default the bed
 	Needles  int           `json:"needles,omitzero"`  // of the bed; default 200
 	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1; default right
+}
+
+// BedNeedles returns the number of needles of the bed: [DefaultNeedles] if left open.
+func (p Place) BedNeedles() int {
+	if p.Needles == 0 {
+		return DefaultNeedles
+	}
+	return p.Needles
 }

@@ -21,7 +21,7 @@ type Widths struct {
 // widths chooses the stitches: the body keeps its nearest whole number, the neck
 // the parity of the body, and neck, shoulders and insets together make up the body
 // with the least relative error.
-func widths(s Spec, g gauge.Gauge) (Widths, []gauge.Rounded, error) {
+func widths(s Spec, g gauge.Gauge) (Widths, error) {
 	body, neck, inset := g.Stitches(s.Body.Width), g.Stitches(s.Neck.Width), g.Stitches(s.Armhole.Inset)
 	w := Widths{Seam: s.Seam.Stitches}
 	across := body.Round(gauge.Rounding{})
@@ -30,7 +30,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, []gauge.Rounded, error) {
 	// A shoulder needs two stitches, fewer when seams add some.
 	least := max(2-w.Seam, 1)
 	if shoulder.Cmp(gauge.Whole(least)) < 0 {
-		return Widths{}, nil, noShoulders(s, g, w.Seam, least)
+		return Widths{}, noShoulders(s, g, w.Seam, least)
 	}
 	parts := []gauge.Part{
 		{Name: "neckWidth", Want: neck, Grid: gauge.SameParity(across, gauge.Nearest), Least: 1},
@@ -41,7 +41,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, []gauge.Rounded, error) {
 	}
 	rounded, err := gauge.RoundTogether(across, parts)
 	if err != nil {
-		return Widths{}, nil, fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
+		return Widths{}, fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
 	}
 	w.Neck, w.Shoulder = rounded[0].Whole, rounded[1].Whole+w.Seam
 	if len(rounded) > 2 {
@@ -52,7 +52,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, []gauge.Rounded, error) {
 		w.BindOff = 1
 	}
 	w.Flat = w.flat(s, g)
-	return w, rounded, nil
+	return w, nil
 }
 
 // noShoulders says what is too wide, and how wide it may be for shoulders of at

@@ -137,15 +137,9 @@ func (p *planner) clearHeld() []shaping.Action {
 
 // extent returns all needles of the piece, those that came at its edges included.
 func (p *planner) extent() shaping.Span {
-	all := p.domain(p.outline.Panels[0])
-	for _, panel := range p.outline.Panels[1:] {
-		domain := p.domain(panel)
-		if domain.First.Index() < all.First.Index() {
-			all.First = domain.First
-		}
-		if domain.Last.Index() > all.Last.Index() {
-			all.Last = domain.Last
-		}
+	var all shaping.Span
+	for _, panel := range p.outline.Panels {
+		all = all.Around(p.domain(panel))
 	}
 	return all
 }

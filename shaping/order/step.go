@@ -21,7 +21,7 @@ func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shapi
 		return nil, nil
 	}
 	fail := func(reason string) ([]shaping.Action, error) {
-		return nil, &Error{Piece: p.outline.Name, Panel: panel.Name, Row: row, Edge: edge, Reason: reason}
+		return nil, p.errorAt(panel, row, edge, reason)
 	}
 	run := p.inWork(panel)
 	if run.Len()+s.Stitches < 1 {
@@ -134,8 +134,8 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 		return nil, nil
 	}
 	if p.carriage == outer {
-		return nil, &Error{Piece: p.outline.Name, Panel: panel.Name, Row: panel.LastRow, Edge: outer,
-			Reason: fmt.Sprintf("the closing row would start here: it ends here, as row %d or %d", panel.LastRow-1, panel.LastRow+1)}
+		return nil, p.errorAt(panel, panel.LastRow, outer,
+			fmt.Sprintf("the closing row would start here: it ends here, as row %d or %d", panel.LastRow-1, panel.LastRow+1))
 	}
 	p.set(back, working)
 	return []shaping.Action{{Do: shaping.DoReturn, Needles: back}}, nil

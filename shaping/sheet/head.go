@@ -98,10 +98,7 @@ func (s *writer) sizeName(size garment.Size) string {
 func (s *writer) needs() {
 	w, h := s.piece.Widths, s.piece.Heights
 	needles := s.work.Panels[0].Needles
-	bed := s.piece.Spec.Place.Needles
-	if bed == 0 {
-		bed = garment.DefaultNeedles
-	}
+	bed := s.piece.Spec.Place.BedNeedles()
 	s.heading("Needed")
 	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.", gaugeText(s.piece)))
 	s.para("  ", fmt.Sprintf("Cast on %d stitches: needles %v; the bed has L%d-R%d.", w.Body, needles, bed/2, bed/2))

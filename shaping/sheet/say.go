@@ -98,12 +98,6 @@ func once(a shaping.Action, e entry, place string) string {
 		return fmt.Sprintf("Increase 1 at the %v: move %v one needle outwards to the %v.", a.Toward, a.Needles, a.Toward)
 	case shaping.DoFill:
 		return fmt.Sprintf("Fill the empty %v with the purl bar of its neighbour.", a.Needles)
-	case shaping.DoCarriage:
-		return fmt.Sprintf("Break the yarn. Take the carriage to the %v without knitting and join the yarn there.", a.Side)
-	case shaping.DoCounter:
-		return fmt.Sprintf("Set the counter back to %03d.", a.Counter)
-	case shaping.DoWaste:
-		return fmt.Sprintf("Put %v on waste yarn (%s).", a.Needles, stitchesText(n))
 	}
 	return a.String() + "."
 }

@@ -52,7 +52,7 @@ func (s *writer) rows() {
 // panel writes the entries of one panel.
 func (s *writer) panel(list []entry) {
 	first, last := list[0], list[len(list)-1]
-	s.heading(s.panelTitle(first.panel))
+	s.heading(s.work.Name + ", " + first.panel)
 	if first.panel != shaping.Body {
 		s.para("  ", s.opening(first))
 		s.blank()
@@ -92,11 +92,6 @@ func (s *writer) entry(boxes, counter int, from shaping.Side, text string, resul
 	head := fmt.Sprintf("  %-*s %03d %-6v ", boxWidth, box, counter, from)
 	s.para(head, text)
 	s.line("%s-> counter %03d; in work %v, %d", strings.Repeat(" ", len(head)), result.to, result.inWork, result.inWork.Len())
-}
-
-// panelTitle names a panel.
-func (s *writer) panelTitle(panel string) string {
-	return s.work.Name + ", " + panel
 }
 
 // opening says how things stand when a half begins.
@@ -170,23 +165,14 @@ func (s *writer) heldText(held []shaping.Span, p shaping.Panel) string {
 		return fmt.Sprintf("Put %v on hold at the neck (%s).", held[0], stitchesText(held[0].Len()))
 	}
 	slices.SortFunc(held, func(a, b shaping.Span) int { return a.First.Index() - b.First.Index() })
-	all := held[0]
+	all := shaping.Span{First: held[0].First, Last: held[len(held)-1].Last}
 	var parts []string
 	for _, h := range held {
-		if h.First.Index() < all.First.Index() {
-			all.First = h.First
-		}
-		if h.Last.Index() > all.Last.Index() {
-			all.Last = h.Last
-		}
 		what := fmt.Sprintf("the middle %v (%d)", h, h.Len())
-		switch {
-		case p.Needles.ContainsSpan(h):
+		if p.Needles.ContainsSpan(h) {
 			what = fmt.Sprintf("the first neck stitches %v (%d)", h, h.Len())
-		default:
-			if name := s.halfWith(h); name != "" {
-				what = fmt.Sprintf("the %s %v (%d)", name, h, h.Len())
-			}
+		} else if name := s.halfWith(h); name != "" {
+			what = fmt.Sprintf("the %s %v (%d)", name, h, h.Len())
 		}
 		parts = append(parts, what)
 	}
