@@ -34,8 +34,8 @@ func (c Count) Sub(d Count) Count { return Count{r: new(big.Rat).Sub(c.rat(), d.
 // Abs returns c without its sign.
 func (c Count) Abs() Count { return Count{r: new(big.Rat).Abs(c.rat())} }
 
-// Over returns c / n, exactly; n below 1 counts as 1.
-func (c Count) Over(n int) Count {
+// Div returns c / n, exactly; n below 1 counts as 1.
+func (c Count) Div(n int) Count {
 	return Count{r: new(big.Rat).Quo(c.rat(), new(big.Rat).SetInt64(int64(max(n, 1))))}
 }
 

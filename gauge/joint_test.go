@@ -13,7 +13,7 @@ import (
 
 // Worked by hand from the definition (common practice, no source).
 func TestRoundTogether(t *testing.T) {
-	half := func(n int) gauge.Count { return gauge.Whole(n).Over(2) }
+	half := func(n int) gauge.Count { return gauge.Whole(n).Div(2) }
 	for _, c := range []struct {
 		why   string
 		total int
@@ -21,8 +21,8 @@ func TestRoundTogether(t *testing.T) {
 		want  []int
 	}{
 		{"shoulders and neck", 100, []gauge.Part{
-			{Name: "shoulder", Want: gauge.Whole(333).Over(10), Times: 2},
-			{Name: "neck", Want: gauge.Whole(334).Over(10)},
+			{Name: "shoulder", Want: gauge.Whole(333).Div(10), Times: 2},
+			{Name: "neck", Want: gauge.Whole(334).Div(10)},
 		}, []int{33, 34}},
 		{"an even neck", 101, []gauge.Part{
 			{Name: "shoulder", Want: half(67), Times: 2},
@@ -92,7 +92,7 @@ func TestRoundTogetherRefuses(t *testing.T) {
 func TestRoundTogetherManyParts(t *testing.T) {
 	var parts []gauge.Part
 	for i := range 16 {
-		parts = append(parts, gauge.Part{Want: gauge.Whole(100 + 7*i).Over(3)})
+		parts = append(parts, gauge.Part{Want: gauge.Whole(100 + 7*i).Div(3)})
 	}
 	for _, total := range []int{813, 820, 900, 1500} { // 813 1/3 wanted
 		within(t, "16 parts", func() {
@@ -189,7 +189,7 @@ func TestRoundTogetherIsBest(t *testing.T) {
 			top, bottom := rapid.IntRange(-4, 40).Draw(t, "top"), rapid.IntRange(1, 4).Draw(t, "bottom")
 			wants[i] = big.NewRat(int64(top), int64(bottom))
 			parts[i] = gauge.Part{
-				Want:  gauge.Whole(top).Over(bottom),
+				Want:  gauge.Whole(top).Div(bottom),
 				Times: rapid.IntRange(0, 3).Draw(t, "times"),
 				Grid: gauge.Rounding{
 					Direction: gauge.Direction(rapid.IntRange(0, 2).Draw(t, "direction")),

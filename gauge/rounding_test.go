@@ -33,7 +33,7 @@ func TestRound(t *testing.T) {
 		{5, 1, gauge.Rounding{Plus: 1 << 40 % math.MaxInt}, 5, "a large Plus"},
 		{7, 1, gauge.Rounding{Multiple: math.MinInt}, 7, "a multiple below 2"},
 	} {
-		if got := gauge.Whole(c.top).Over(c.bottom).Round(c.rule); got != c.want {
+		if got := gauge.Whole(c.top).Div(c.bottom).Round(c.rule); got != c.want {
 			t.Errorf("%d/%d, %v (%s): got %d, want %d", c.top, c.bottom, c.rule, c.why, got, c.want)
 		}
 	}
@@ -71,30 +71,30 @@ func TestRoundingString(t *testing.T) {
 }
 
 func TestCount(t *testing.T) {
-	a, b := gauge.Whole(10).Over(3), gauge.Whole(-7).Over(2)
+	a, b := gauge.Whole(10).Div(3), gauge.Whole(-7).Div(2)
 	for _, c := range []struct{ name, got, want string }{
 		{"Add", a.Add(b).GoString(), "-1/6"},
 		{"Sub", a.Sub(b).GoString(), "41/6"},
 		{"Abs", b.Abs().GoString(), "7/2"},
 		{"String", a.String(), "3.333"},
 		{"String below zero", b.String(), "-3.5"},
-		{"String of a little below zero", gauge.Whole(-1).Over(3000).String(), "0"},
-		{"String of a tie", gauge.Whole(-1).Over(2000).String(), "-0.001"},
+		{"String of a little below zero", gauge.Whole(-1).Div(3000).String(), "0"},
+		{"String of a tie", gauge.Whole(-1).Div(2000).String(), "-0.001"},
 		{"Decimal", a.Decimal(-4).String(), "3"},
-		{"Over 0", gauge.Whole(5).Over(0).GoString(), "5"},
+		{"Over 0", gauge.Whole(5).Div(0).GoString(), "5"},
 	} {
 		if c.got != c.want {
 			t.Errorf("%s: got %s, want %s", c.name, c.got, c.want)
 		}
 	}
-	if a.Cmp(b) != 1 || a.Sign() != 1 || b.Sign() != -1 || a.Equal(b) || !a.Equal(gauge.Whole(20).Over(6)) {
+	if a.Cmp(b) != 1 || a.Sign() != 1 || b.Sign() != -1 || a.Equal(b) || !a.Equal(gauge.Whole(20).Div(6)) {
 		t.Error("10/3 and -7/2 compare wrongly")
 	}
 }
 
 func drawCount(t *rapid.T) (gauge.Count, *big.Rat) {
 	top, bottom := rapid.IntRange(-400, 400).Draw(t, "top"), rapid.IntRange(1, 12).Draw(t, "bottom")
-	return gauge.Whole(top).Over(bottom), big.NewRat(int64(top), int64(bottom))
+	return gauge.Whole(top).Div(bottom), big.NewRat(int64(top), int64(bottom))
 }
 
 func drawRule(t *rapid.T) gauge.Rounding {

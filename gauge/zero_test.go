@@ -29,7 +29,7 @@ func TestZeroValues(t *testing.T) {
 	if !l.IsZero() || l.String() != "0 cm" || l.Format(u, 1) != "0.0 cm" || !l.Neg().Abs().Add(l).Sub(l).Mul(3).Equal(l) {
 		t.Error("the zero length is some")
 	}
-	if c.Round(r) != 0 || c.Sign() != 0 || c.String() != "0" || !c.Add(c).Sub(c).Abs().Over(2).Equal(gauge.Whole(0)) || !c.Decimal(2).IsZero() {
+	if c.Round(r) != 0 || c.Sign() != 0 || c.String() != "0" || !c.Add(c).Sub(c).Abs().Div(2).Equal(gauge.Whole(0)) || !c.Decimal(2).IsZero() {
 		t.Error("the zero count is some")
 	}
 	if _, err := s.Gauge(); field(err) != "stitches" {

@@ -35,7 +35,7 @@ func checkCloth(t tester, work shaping.Work) {
 	if got, want := reflected.Needles(), axis.Span(cloth.Needles()); got != want {
 		t.Fatalf("needles %v, want %v", got, want)
 	}
-	for n, height := range cloth.Heights() {
+	for n, height := range cloth.Wales() {
 		if got := reflected.Height(axis.Needle(n)); got != height {
 			t.Fatalf("wale %v of the reflection is %d high, wale %v was %d", axis.Needle(n), got, n, height)
 		}

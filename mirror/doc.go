@@ -5,7 +5,7 @@
 //	axis := mirror.AxisFor(110)              // the body has an even number of stitches
 //	left := axis.Panel(right)                // the left half of the right half
 //	other := mirror.Work(w)                  // a piece for the other side of the wearer
-//	chart := mirror.View(w, shaping.Knit)    // the same piece, seen on the knit side
+//	chart := mirror.View(w, shaping.KnitSide)    // the same piece, seen on the knit side
 //
 // # Model
 //

@@ -45,7 +45,7 @@ func ExampleAxis_Row() {
 }
 
 func ExampleWork() {
-	w := shaping.Work{Name: "left front", Facing: shaping.Purl}
+	w := shaping.Work{Name: "left front", Facing: shaping.PurlSide}
 	other := mirror.Work(w)
 	fmt.Println(other.Name, "on the", other.Facing, "side")
 	// Output: right front on the purl side
@@ -53,10 +53,10 @@ func ExampleWork() {
 
 func ExampleView() {
 	w := shaping.Work{
-		Name: "left front", Facing: shaping.Purl,
+		Name: "left front", Facing: shaping.PurlSide,
 		Panels: shaping.Tree{{Name: shaping.Body, FirstRow: 1, LastRow: 9, Needles: shaping.Span{First: shaping.L(20), Last: shaping.R(30)}}},
 	}
-	seen := mirror.View(w, shaping.Knit)
+	seen := mirror.View(w, shaping.KnitSide)
 	fmt.Println(seen.Name, "on the", seen.Facing, "side:", seen.Panels[0].Needles)
 	// Output: left front on the knit side: L30-R20
 }

@@ -205,11 +205,11 @@ func TestName(t *testing.T) {
 func TestWorkAndViewDifferInNameAndFacing(t *testing.T) {
 	work := tinyFront()
 	work.Name = "left front"
-	other, same := mirror.Work(work), mirror.View(work, shaping.Knit)
-	if other.Name != "right front" || other.Facing != shaping.Purl {
+	other, same := mirror.Work(work), mirror.View(work, shaping.KnitSide)
+	if other.Name != "right front" || other.Facing != shaping.PurlSide {
 		t.Errorf("the reflection is %q on the %v side", other.Name, other.Facing)
 	}
-	if same.Name != "left front" || same.Facing != shaping.Knit {
+	if same.Name != "left front" || same.Facing != shaping.KnitSide {
 		t.Errorf("the other view is of %q on the %v side", same.Name, same.Facing)
 	}
 	same.Name, same.Facing = other.Name, other.Facing
@@ -220,13 +220,13 @@ func TestWorkAndViewDifferInNameAndFacing(t *testing.T) {
 
 func TestViewWithoutAFacingChangesNothing(t *testing.T) {
 	work := tinyFront()
-	for _, facing := range []shaping.Facing{0, 7, shaping.Purl} {
+	for _, facing := range []shaping.Facing{0, 7, shaping.PurlSide} {
 		if diff := cmp.Diff(work, mirror.View(work, facing)); diff != "" {
 			t.Errorf("seen on %v (-want +got):\n%s", facing, diff)
 		}
 	}
 	work.Facing = 0
-	if diff := cmp.Diff(work, mirror.View(work, shaping.Knit)); diff != "" {
+	if diff := cmp.Diff(work, mirror.View(work, shaping.KnitSide)); diff != "" {
 		t.Errorf("without a facing (-want +got):\n%s", diff)
 	}
 }

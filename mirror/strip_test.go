@@ -12,7 +12,7 @@ func strip(t *rapid.T) shaping.Work {
 	inWork := shaping.Centred(rapid.IntRange(4, 20).Draw(t, "cast on"))
 	live := inWork
 	body := shaping.Panel{Name: shaping.Body, FirstRow: 1, LastRow: rapid.IntRange(2, 16).Draw(t, "rows"), Needles: inWork}
-	w := shaping.Work{Name: "left front", Place: shaping.Bed, Facing: shaping.Purl}
+	w := shaping.Work{Name: "left front", Place: shaping.Bed, Facing: shaping.PurlSide}
 	near := rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "from")
 	held := map[shaping.Side]bool{}
 	steps := map[shaping.Side]shaping.Schedule{}

@@ -58,14 +58,14 @@ func ExampleShoulderGroups() {
 	// shoulder drop in rows 5: 16 stitches slope over an even number of rows from 0 to 28, the nearest are 4 and 6
 }
 
-func ExampleSchedule_Runs() {
+func ExampleSchedule_Phrases() {
 	neck := shaping.Schedule{
 		{Row: 127, Stitches: -4, Method: shaping.Hold},
 		{Row: 129, Stitches: -1, Method: shaping.Hold},
 		{Row: 131, Stitches: -1, Method: shaping.Hold},
 		{Row: 135, Stitches: -1, Method: shaping.Hold},
 	}
-	for _, run := range neck.Runs() {
+	for _, run := range neck.Phrases() {
 		fmt.Printf("from row %d: %d stitches every %d rows, %d times\n", run.From, -run.Stitches, run.Every, run.Times)
 	}
 	// Output:

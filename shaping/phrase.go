@@ -27,10 +27,10 @@ func (p Phrase) Steps() Schedule {
 	return steps
 }
 
-// Runs says the schedule by its runs from the first step to the last. The first
+// Phrases says the schedule by its runs from the first step to the last. The first
 // run starts freely; the first step of every later run stands at the run's own
 // distance from the step before it. Steps of one run are equal and of one method.
-func (s Schedule) Runs() []Phrase {
+func (s Schedule) Phrases() []Phrase {
 	var runs []Phrase
 	for i := 0; i < len(s); {
 		run := Phrase{From: s[i].Row, Stitches: s[i].Stitches, Times: 1}

@@ -115,7 +115,7 @@ func TestRunsExpandBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := anySchedule(t)
 		var back shaping.Schedule
-		for i, run := range s.Runs() {
+		for i, run := range s.Phrases() {
 			steps := run.Steps()
 			if run.Times < 1 || len(steps) != run.Times {
 				t.Fatalf("%+v makes %d steps", run, len(steps))
@@ -166,7 +166,7 @@ func TestRuns(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			needSource(t, c.source)
-			if diff := cmp.Diff(c.want, c.s.Runs()); diff != "" {
+			if diff := cmp.Diff(c.want, c.s.Phrases()); diff != "" {
 				t.Errorf("(-want +got):\n%s", diff)
 			}
 		})

@@ -50,8 +50,8 @@ type Facing uint8
 
 // The two facings.
 const (
-	Purl Facing = iota + 1 // the purl side to the knitter, as on a single bed
-	Knit                   // the knit side, the right side of plain fabric
+	PurlSide Facing = iota + 1 // the purl side to the knitter, as on a single bed
+	KnitSide                   // the knit side, the right side of plain fabric
 )
 
 var facingWords = words{"", "purl", "knit"}
@@ -59,16 +59,16 @@ var facingWords = words{"", "purl", "knit"}
 // Opposite returns the other facing; that of no facing is no facing.
 func (f Facing) Opposite() Facing {
 	switch f {
-	case Purl:
-		return Knit
-	case Knit:
-		return Purl
+	case PurlSide:
+		return KnitSide
+	case KnitSide:
+		return PurlSide
 	}
 	return f
 }
 
-// IsValid reports whether f is Purl or Knit.
-func (f Facing) IsValid() bool { return f == Purl || f == Knit }
+// IsValid reports whether f is PurlSide or KnitSide.
+func (f Facing) IsValid() bool { return f == PurlSide || f == KnitSide }
 
 // String returns "purl" or "knit".
 func (f Facing) String() string { return facingWords.name("Facing", uint8(f)) }
@@ -104,14 +104,14 @@ var placeWords = words{"", "bed", "hand"}
 // IsValid reports whether p is Bed or Hand.
 func (p Place) IsValid() bool { return p == Bed || p == Hand }
 
-// Facing returns the fabric side that faces the knitter at odd rows: Purl on
-// the bed, Knit in the hand.
+// Facing returns the fabric side that faces the knitter at odd rows: PurlSide on
+// the bed, KnitSide in the hand.
 func (p Place) Facing() Facing {
 	switch p {
 	case Bed:
-		return Purl
+		return PurlSide
 	case Hand:
-		return Knit
+		return KnitSide
 	}
 	return 0
 }

@@ -164,7 +164,7 @@ func (s Spacing) Schedule(stitches int, m Method) Schedule {
 
 // Phrases says the spacing in steps of that many stitches each: one phrase where
 // all distances are equal, two otherwise.
-func (s Spacing) Phrases(stitches int) []Phrase { return s.Schedule(stitches, 0).Runs() }
+func (s Spacing) Phrases(stitches int) []Phrase { return s.Schedule(stitches, 0).Phrases() }
 
 func (r SpacingRequest) unit() int {
 	if r.SecondRows {

@@ -76,8 +76,8 @@ func TestWordsOfDocuments(t *testing.T) {
 	}{
 		{shaping.Left, "left"},
 		{shaping.Right, "right"},
-		{shaping.Purl, "purl"},
-		{shaping.Knit, "knit"},
+		{shaping.PurlSide, "purl"},
+		{shaping.KnitSide, "knit"},
 		{shaping.Bed, "bed"},
 		{shaping.Hand, "hand"},
 		{shaping.Hold, "hold"},
@@ -112,10 +112,10 @@ func TestOpposites(t *testing.T) {
 			t.Fatalf("the opposites of %v and %v", side, facing)
 		}
 	})
-	if shaping.Left.Opposite() != shaping.Right || shaping.Purl.Opposite() != shaping.Knit {
+	if shaping.Left.Opposite() != shaping.Right || shaping.PurlSide.Opposite() != shaping.KnitSide {
 		t.Error("opposites")
 	}
-	if shaping.Bed.Facing() != shaping.Purl || shaping.Hand.Facing() != shaping.Knit {
+	if shaping.Bed.Facing() != shaping.PurlSide || shaping.Hand.Facing() != shaping.KnitSide {
 		t.Error("the purl side faces the knitter on a bed, the knit side in the hand")
 	}
 }

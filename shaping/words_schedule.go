@@ -42,7 +42,7 @@ func (p Phrase) Shorthand() string {
 // later; 1 stitch every 2nd row, 4 times". An empty schedule has no words.
 func (s Schedule) Words() string {
 	var said []string
-	for i, run := range s.Runs() {
+	for i, run := range s.Phrases() {
 		if i > 0 {
 			said = append(said, run.String())
 			continue

@@ -79,10 +79,10 @@ func mm(l gauge.Length) float64 { return l.Millimetres().InexactFloat64() }
 func (m *specMaker) widths(s *garment.Spec) {
 	s.Body.Width = m.length("body", 195, 800)
 	body := mm(s.Body.Width)
-	s.Neck.Shape = garment.Round
+	s.Neck.Shape = garment.RoundNeck
 	s.Neck.Width = m.length("neck", max(body/5, 2*m.wale), body*9/20)
 	if rapid.Bool().Draw(m.t, "flat given") {
-		s.Neck.Flat = garment.Given(m.length("flat", -m.size, mm(s.Neck.Width)))
+		s.Neck.Flat = garment.Exactly(m.length("flat", -m.size, mm(s.Neck.Width)))
 	}
 	s.Seam.Stitches = rapid.IntRange(0, 3).Draw(m.t, "seam")
 }
@@ -120,22 +120,22 @@ func (m *specMaker) armhole(s *garment.Spec) {
 	boundOff := 25.0
 	if rapid.Bool().Draw(m.t, "bind off given") {
 		l := m.length("bind off", -m.size, min(room, 40))
-		s.Armhole.BindOff = garment.Given(l)
+		s.Armhole.BindOff = garment.Exactly(l)
 		boundOff = mm(l)
 	}
 	s.Armhole.Inset = m.length("inset", min(boundOff, room), min(boundOff+decreased, room))
 	if o := s.Armhole.BindOff; !o.IsZero() && o.Or(gauge.Length{}).Cmp(s.Armhole.Inset) > 0 {
-		s.Armhole.BindOff = garment.Given(s.Armhole.Inset)
+		s.Armhole.BindOff = garment.Exactly(s.Armhole.Inset)
 	}
 }
 
 func (m *specMaker) choices(s *garment.Spec) {
-	ways := rapid.SampledFrom([]garment.Pair{{}, garment.Both(shaping.Hold), garment.Both(shaping.BindOff)})
+	ways := rapid.SampledFrom([]garment.Pair{{}, garment.By(shaping.Hold), garment.By(shaping.BindOff)})
 	s.Methods.Neck, s.Methods.Shoulder = ways.Draw(m.t, "neck by"), ways.Draw(m.t, "shoulder by")
-	s.Place.Carriage = rapid.SampledFrom([]shaping.Side{0, shaping.Left, shaping.Right}).Draw(m.t, "carriage")
+	s.Setup.Carriage = rapid.SampledFrom([]shaping.Side{0, shaping.Left, shaping.Right}).Draw(m.t, "carriage")
 	needed := int(mm(s.Body.Width)/m.wale) + 2*s.Seam.Stitches + 4
 	if needed > garment.DefaultNeedles || rapid.Bool().Draw(m.t, "needles given") {
-		s.Place.Needles = min(needed+needed%2+2*rapid.IntRange(0, 20).Draw(m.t, "spare"), shaping.MaxNeedle)
+		s.Setup.Needles = min(needed+needed%2+2*rapid.IntRange(0, 20).Draw(m.t, "spare"), shaping.MaxNeedle)
 	}
 	if rapid.Bool().Draw(m.t, "band given") {
 		s.Start.Band = m.length("band", 0, mm(s.Body.Length)-m.size)

@@ -15,7 +15,7 @@ func Work() *rapid.Generator[shaping.Work] {
 		w := shaping.Work{
 			Name:   rapid.SampledFrom([]string{"front", "back", "left sleeve", "right sleeve", "left front", "right front"}).Draw(t, "name"),
 			Place:  rapid.SampledFrom([]shaping.Place{shaping.Bed, shaping.Hand}).Draw(t, "place"),
-			Facing: rapid.SampledFrom([]shaping.Facing{shaping.Purl, shaping.Knit}).Draw(t, "facing"),
+			Facing: rapid.SampledFrom([]shaping.Facing{shaping.PurlSide, shaping.KnitSide}).Draw(t, "facing"),
 			Panels: Tree().Draw(t, "panels"),
 		}
 		for _, p := range w.Panels {

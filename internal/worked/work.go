@@ -15,7 +15,7 @@ func TinyWork() shaping.Work {
 		return shaping.Action{Do: d, Needles: needles}
 	}
 	return shaping.Work{
-		Name: "front", Place: shaping.Bed, Facing: shaping.Purl,
+		Name: "front", Place: shaping.Bed, Facing: shaping.PurlSide,
 		Panels: TinyFront(),
 		Ledger: shaping.Ledger{CastOn: 20, Live: 20},
 		Rows: []shaping.Row{

@@ -90,7 +90,7 @@ func (j *judge) checkStart(row *shaping.Row) error {
 // handSide returns where a row in the hand starts: right-side rows, the odd
 // ones, run from right to left as seen on the knit side.
 func handSide(row int, facing shaping.Facing) shaping.Side {
-	if (row%2 == 1) == (facing == shaping.Knit) {
+	if (row%2 == 1) == (facing == shaping.KnitSide) {
 		return shaping.Right
 	}
 	return shaping.Left

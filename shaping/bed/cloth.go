@@ -56,9 +56,9 @@ func (c Cloth) Height(n shaping.Needle) int {
 	return int(c.heights[i])
 }
 
-// Heights yields the needles of [Cloth.Needles] from left to right with the
+// Wales yields the needles of [Cloth.Needles] from left to right with the
 // height of each one's wale. It can be ranged over more than once.
-func (c Cloth) Heights() iter.Seq2[shaping.Needle, int] {
+func (c Cloth) Wales() iter.Seq2[shaping.Needle, int] {
 	return func(yield func(shaping.Needle, int) bool) {
 		for i, height := range c.heights {
 			if !yield(shaping.NeedleAt(c.base+i), int(height)) {

@@ -16,7 +16,7 @@ func ExampleKnit() {
 		log.Fatal(err)
 	}
 	fmt.Println(cloth.Rows(), "rows,", cloth.Loops(), "loops:", cloth.Ledger())
-	for n, height := range cloth.Heights() {
+	for n, height := range cloth.Wales() {
 		if n > 0 {
 			fmt.Print(n, " ", height, "  ")
 		}

@@ -28,7 +28,7 @@ func FuzzKnit(f *testing.F) {
 			t.Fatalf("accepted with %v", cloth.Ledger())
 		}
 		loops := 0
-		for _, height := range cloth.Heights() {
+		for _, height := range cloth.Wales() {
 			loops += height
 		}
 		if loops != cloth.Loops() {

@@ -26,7 +26,7 @@ func outline(panels shaping.Tree, centre, top order.Ending) order.Outline {
 
 func plan(t fataler, o order.Outline) shaping.Work {
 	t.Helper()
-	w, err := order.Plan(o)
+	w, err := order.Arrange(o)
 	if err != nil {
 		t.Fatalf("plan: %v", err)
 	}
@@ -75,7 +75,7 @@ func resultOf(c bed.Cloth) result {
 			r.panels[name] = l
 		}
 	}
-	for n, height := range c.Heights() {
+	for n, height := range c.Wales() {
 		if height > 0 {
 			r.heights[n] = height
 		}

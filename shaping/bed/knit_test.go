@@ -24,7 +24,7 @@ var (
 // six returns a strip of 6 stitches and 4 rows, the first row from the right.
 func six() shaping.Work {
 	w := shaping.Work{
-		Name: "strip", Place: shaping.Bed, Facing: shaping.Purl,
+		Name: "strip", Place: shaping.Bed, Facing: shaping.PurlSide,
 		Panels: shaping.Tree{{Name: shaping.Body, FirstRow: 1, LastRow: 4, Needles: sixWide}},
 		Ledger: shaping.Ledger{CastOn: 6, Live: 6},
 	}
@@ -94,7 +94,7 @@ func increased(w *shaping.Work) {
 }
 
 // inHand puts the strip on two needles, seen on the right side.
-func inHand(w *shaping.Work) { w.Place, w.Facing = shaping.Hand, shaping.Knit }
+func inHand(w *shaping.Work) { w.Place, w.Facing = shaping.Hand, shaping.KnitSide }
 
 // Every action is accepted where it can be done and refused where it cannot.
 func TestActions(t *testing.T) {
@@ -256,7 +256,7 @@ func TestActions(t *testing.T) {
 
 		{"no action", func(w *shaping.Work) { before(w, 3, do(0, one(l(3)))) }, not, 3, 0},
 		{"an action on no needles", func(w *shaping.Work) { before(w, 3, do(shaping.DoHold, shaping.Span{})) }, not, 3, 0},
-		{"wrong side in the hand", func(w *shaping.Work) { inHand(w); w.Facing = shaping.Purl }, can, 1, 0},
+		{"wrong side in the hand", func(w *shaping.Work) { inHand(w); w.Facing = shaping.PurlSide }, can, 1, 0},
 		{"row from no side", func(w *shaping.Work) { w.Rows[2].From = 0 }, not, 3, 0},
 		{"needle beyond the highest", func(w *shaping.Work) { w.Rows[2].Knit = span(l(shaping.MaxNeedle+1), r(3)) }, not, 0, 0},
 		{"moved beyond the highest", func(w *shaping.Work) { before(w, 2, shift(one(l(shaping.MaxNeedle)), shaping.Left)) }, not, 0, 0},
@@ -373,7 +373,7 @@ func TestHandFronts(t *testing.T) {
 func shortRows() shaping.Work {
 	const straight = 10
 	w := shaping.Work{
-		Name: "back", Place: shaping.Hand, Facing: shaping.Knit, Ledger: shaping.Ledger{CastOn: 63, Live: 63},
+		Name: "back", Place: shaping.Hand, Facing: shaping.KnitSide, Ledger: shaping.Ledger{CastOn: 63, Live: 63},
 		Panels: shaping.Tree{{Name: shaping.Body, FirstRow: 1, LastRow: straight + 8, Needles: shaping.Centred(63)}},
 	}
 	body := &w.Panels[0]
@@ -418,7 +418,7 @@ func shortRows() shaping.Work {
 func TestShoulderLargerGroupFirst(t *testing.T) {
 	cloth := knit(t, shortRows())
 	middle := 0
-	for n, height := range cloth.Heights() {
+	for n, height := range cloth.Wales() {
 		switch {
 		case height == 18:
 			middle++
@@ -482,7 +482,7 @@ func lastRow(w shaping.Work, panel string) int {
 
 func TestZeroValues(t *testing.T) {
 	var c bed.Cloth
-	for range c.Heights() {
+	for range c.Wales() {
 		t.Error("a wale")
 	}
 	for range c.Courses() {
@@ -514,7 +514,7 @@ func TestRanging(t *testing.T) {
 	if diff := cmp.Diff(worked.TinyWork(), w); diff != "" {
 		t.Errorf("the work was changed (-want +got):\n%s", diff)
 	}
-	for n, height := range cloth.Heights() {
+	for n, height := range cloth.Wales() {
 		if n != l(10) || height != 10 {
 			t.Errorf("first wale %v, %d high", n, height)
 		}

@@ -63,10 +63,10 @@ func checkFront(s Spec) error {
 	if s.Seam.Stitches < 0 || s.Seam.Stitches > mostSeam {
 		return &Error{Field: "seam.stitches", Given: fmt.Sprint(s.Seam.Stitches), Want: fmt.Sprintf("0 to %d", mostSeam), Err: ErrSpec}
 	}
-	if n := s.Place.Needles; n != 0 && (n < 2 || n > mostNeedles || n%2 != 0) {
+	if n := s.Setup.Needles; n != 0 && (n < 2 || n > mostNeedles || n%2 != 0) {
 		return &Error{Field: "work.needles", Given: fmt.Sprint(n), Want: fmt.Sprintf("an even number from 2 to %d", mostNeedles), Err: ErrSpec}
 	}
-	if side := s.Place.Carriage; side != 0 && !side.IsValid() {
+	if side := s.Setup.Carriage; side != 0 && !side.IsValid() {
 		return &Error{Field: "work.carriage", Given: side.String(), Want: "left or right", Err: ErrSpec}
 	}
 	if s.Start.Edge != OnWaste && s.Start.Edge != Closed {
@@ -113,10 +113,10 @@ func checkPlanned(s Spec) error {
 		return &Error{Field: field, Given: given, Want: want, Err: ErrSpec}
 	}
 	holdOrBindOff := func(p Pair) bool {
-		return p.IsZero() || p == Both(shaping.Hold) || p == Both(shaping.BindOff)
+		return p.IsZero() || p == By(shaping.Hold) || p == By(shaping.BindOff)
 	}
 	switch {
-	case s.Neck.Shape != Round:
+	case s.Neck.Shape != RoundNeck:
 		return refuse("neck.shape", s.Neck.Shape.String(), "only round necks are planned so far: round")
 	case s.Neck.Path != "":
 		return refuse("neck.path", quoted(s.Neck.Path), "belongs to the shape path, which is not planned so far: leave it out")
@@ -124,8 +124,8 @@ func checkPlanned(s Spec) error {
 		return refuse("body.hem", s.Body.Hem.String(), fmt.Sprintf("only straight sides are planned so far: leave it out, or give %v", s.Body.Width))
 	case s.Body.Waist != nil:
 		return refuse("body.waist", "", "only straight sides are planned so far: leave it out")
-	case s.Place.On != 0 && s.Place.On != shaping.Bed:
-		return refuse("work.on", s.Place.On.String(), "only work on the bed is planned so far: bed")
+	case s.Setup.On != 0 && s.Setup.On != shaping.Bed:
+		return refuse("work.on", s.Setup.On.String(), "only work on the bed is planned so far: bed")
 	case !holdOrBindOff(s.Methods.Neck):
 		return refuse("methods.neck", s.Methods.Neck.String(), "hold or bindOff for all steps")
 	case !holdOrBindOff(s.Methods.Shoulder):
@@ -138,7 +138,7 @@ func checkPlanned(s Spec) error {
 
 // checkBed refuses a piece that is wider than the bed on either side of the middle.
 func checkBed(s Spec, w Widths, g gauge.Gauge) error {
-	needles := s.Place.BedNeedles()
+	needles := s.Setup.BedNeedles()
 	if needed := shaping.Centred(w.Body).Last.Index() + 1; needed > needles/2 {
 		want := fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing",
 			w.Body, needed, needles/2, 2*needed-needles)

@@ -35,7 +35,7 @@ func (f *front) drawArmhole() error {
 	asked := f.spec.Armhole.Curve
 	rows := f.gauge.Rows(asked).Round(gauge.Rounding{})
 	if asked.IsZero() {
-		rows = f.gauge.Rows(f.spec.Armhole.Depth.Mul(2)).Over(5).Round(gauge.Rounding{})
+		rows = f.gauge.Rows(f.spec.Armhole.Depth.Mul(2)).Div(5).Round(gauge.Rounding{})
 	}
 	rows = min(max(rows, 1), f.heights.Armhole)
 	rules := shaping.RulesFor(shaping.Fashioned, shaping.Right, shaping.Right, shaping.Bed)

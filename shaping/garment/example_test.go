@@ -21,7 +21,7 @@ func ExampleFront() {
 		Seam:     garment.Seam{Stitches: 1},
 		Body:     garment.Body{Width: cm("50 cm"), Length: cm("36 cm")},
 		Armhole:  garment.Armhole{Depth: cm("21 cm"), Inset: cm("6 cm")},
-		Neck:     garment.Neck{Shape: garment.Round, Width: cm("18 cm"), Depth: cm("8 cm")},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: cm("18 cm"), Depth: cm("8 cm")},
 		Shoulder: garment.Shoulder{Drop: cm("3 cm")},
 	}
 	piece, err := garment.Front(spec)

@@ -18,7 +18,7 @@ func Front(s Spec) (Piece, error) {
 	if err := checkFront(s); err != nil {
 		return Piece{}, err
 	}
-	f := front{spec: s, gauge: g, neck: s.Methods.Neck.Or(Both(shaping.Hold)), shoulder: s.Methods.Shoulder.Or(Both(shaping.Hold))}
+	f := front{spec: s, gauge: g, neck: s.Methods.Neck.Or(By(shaping.Hold)), shoulder: s.Methods.Shoulder.Or(By(shaping.Hold))}
 	if f.widths, err = widths(s, g); err != nil {
 		return Piece{}, err
 	}
@@ -59,7 +59,7 @@ type front struct {
 
 // carriage returns where the carriage stands before row 1.
 func (f front) carriage() shaping.Side {
-	if f.spec.Place.Carriage == shaping.Left {
+	if f.spec.Setup.Carriage == shaping.Left {
 		return shaping.Left
 	}
 	return shaping.Right
@@ -84,7 +84,7 @@ func (f front) piece() (Piece, error) {
 	if f.shoulder.Several == shaping.BindOff {
 		outline.Top = order.BoundOff
 	}
-	work, err := order.Plan(outline)
+	work, err := order.Arrange(outline)
 	if err != nil {
 		return Piece{}, err
 	}

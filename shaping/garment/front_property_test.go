@@ -97,7 +97,7 @@ func TestHalvesAreReflections(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		axis, apart := mirror.AxisFor(p.Widths.Body), underarmsApart(p)
 		underarm := p.Cloth.Needles().Edge(shaping.Right, p.Widths.BindOff)
-		for n, height := range p.Cloth.Heights() {
+		for n, height := range p.Cloth.Wales() {
 			off := height - p.Cloth.Height(axis.Needle(n))
 			if apart && underarm.Contains(n) {
 				if off != 1 && off != -1 {
@@ -220,7 +220,7 @@ func checkWaleHeights(t *rapid.T, p garment.Piece) {
 // evenly: with 0.25 and 1.25 wanted of 1.5, one of them is off by 1.25 rows at best,
 // and the least relative error may put all of 1.5 on the longer one.
 func TestKnittedIsWhatWasAsked(t *testing.T) {
-	half := gauge.Whole(1).Over(2)
+	half := gauge.Whole(1).Div(2)
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		for _, s := range p.Sizes {
 			asked, knitted, most := p.Gauge.Stitches(s.Asked), p.Gauge.Width(s.Count), gauge.Whole(1)
@@ -231,7 +231,7 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 			case "width":
 				most = half
 			case "length", "armhole":
-				most = gauge.Whole(3).Over(2)
+				most = gauge.Whole(3).Div(2)
 			}
 			off := gauge.Whole(s.Count).Sub(asked).Abs()
 			if off.Cmp(most) > 0 {
@@ -321,7 +321,7 @@ func rewritten(s garment.Spec, f func(gauge.Length) gauge.Length) garment.Spec {
 	}
 	for _, o := range []*garment.Optional{&s.Neck.Flat, &s.Armhole.BindOff} {
 		if !o.IsZero() {
-			*o = garment.Given(f(o.Or(gauge.Length{})))
+			*o = garment.Exactly(f(o.Or(gauge.Length{})))
 		}
 	}
 	return s
@@ -351,13 +351,13 @@ func TestFrontIsRepeatable(t *testing.T) {
 func TestCarriageMirrors(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		s := p.Spec
-		if s.Place.Carriage == shaping.Left {
-			s.Place.Carriage = shaping.Right
+		if s.Setup.Carriage == shaping.Left {
+			s.Setup.Carriage = shaping.Right
 		} else {
-			s.Place.Carriage = shaping.Left
+			s.Setup.Carriage = shaping.Left
 		}
 		q, axis := front(t, s), mirror.AxisFor(p.Widths.Body)
-		for n, height := range p.Cloth.Heights() {
+		for n, height := range p.Cloth.Wales() {
 			if got := q.Cloth.Height(axis.Needle(n)); got != height {
 				t.Fatalf("wale %v has %d rows, with the carriage at the other side its reflection has %d", n, height, got)
 			}

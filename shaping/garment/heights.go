@@ -26,8 +26,8 @@ func (h Heights) Tip() int { return h.Underarm + h.Armhole }
 // NeckStart returns the counter reading where the neck begins.
 func (h Heights) NeckStart() int { return h.Top() - h.Neck }
 
-// MostRows is the greatest height of a piece in rows.
-const MostRows = 5000
+// mostRows is the greatest height of a piece in rows.
+const mostRows = 5000
 
 // heights chooses the rows: the height of the neck point keeps its nearest whole
 // number, drop and neck depth their nearest even ones, and underarm and armhole
@@ -35,8 +35,8 @@ const MostRows = 5000
 func heights(s Spec, g gauge.Gauge) (Heights, error) {
 	total := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
 	top := g.Rows(total).Round(gauge.Rounding{})
-	if top > MostRows {
-		return Heights{}, fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, MostRows))
+	if top > mostRows {
+		return Heights{}, fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, mostRows))
 	}
 	h := Heights{
 		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
@@ -66,12 +66,12 @@ func (h Heights) check(s Spec, g gauge.Gauge) error {
 	if h.Neck > curve.MaxRows {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, floorCentimetres(g.Height(curve.MaxRows))))
 	}
-	if most := evenDown(MostRows - h.Top()); h.Neck > most {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, MostRows, shorten(g, most)))
+	if most := evenDown(mostRows - h.Top()); h.Neck > most {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, mostRows, shorten(g, most)))
 	}
 	// The shoulder must begin after the split.
 	least := h.Drop
-	if s.Methods.Shoulder.Or(Both(shaping.Hold)).Several == shaping.Hold {
+	if s.Methods.Shoulder.Or(By(shaping.Hold)).Several == shaping.Hold {
 		least += 2
 	}
 	if h.Drop > 0 && h.Neck < least {

@@ -44,7 +44,7 @@ func adult() garment.Spec {
 		Seam:     garment.Seam{Stitches: 1},
 		Body:     garment.Body{Width: length("50 cm"), Length: length("36 cm")},
 		Armhole:  garment.Armhole{Depth: length("21 cm"), Inset: length("6 cm")},
-		Neck:     garment.Neck{Shape: garment.Round, Width: length("18 cm"), Depth: length("8 cm")},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: length("18 cm"), Depth: length("8 cm")},
 		Shoulder: garment.Shoulder{Drop: length("3 cm")},
 	}
 }
@@ -57,7 +57,7 @@ func unitGauge(width, length, armhole, drop, neck, depth int) garment.Spec {
 		Gauge:    newGauge("10", "10", "10 cm"),
 		Body:     garment.Body{Width: cm(width), Length: cm(length)},
 		Armhole:  garment.Armhole{Depth: cm(armhole)},
-		Neck:     garment.Neck{Shape: garment.Round, Width: cm(neck), Depth: cm(depth)},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: cm(neck), Depth: cm(depth)},
 		Shoulder: garment.Shoulder{Drop: cm(drop)},
 	}
 }
@@ -84,7 +84,7 @@ func sizes(s shaping.Schedule) []int {
 // the middle stitch of an odd piece is counted on the right.
 func heightsFromMiddle(p garment.Piece, side shaping.Side) []int {
 	var heights []int
-	for n, height := range p.Cloth.Heights() {
+	for n, height := range p.Cloth.Wales() {
 		if (n.Index() >= 0) == (side == shaping.Right) {
 			heights = append(heights, height)
 		}

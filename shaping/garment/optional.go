@@ -9,8 +9,8 @@ type Optional struct {
 	given  bool
 }
 
-// Given returns the chosen length.
-func Given(l gauge.Length) Optional { return Optional{l, true} }
+// Exactly returns the chosen length.
+func Exactly(l gauge.Length) Optional { return Optional{l, true} }
 
 // IsZero reports whether the length is left open.
 func (o Optional) IsZero() bool { return !o.given }
@@ -40,6 +40,6 @@ func (o *Optional) UnmarshalText(text []byte) error {
 	if err != nil {
 		return err
 	}
-	*o = Given(l)
+	*o = Exactly(l)
 	return nil
 }

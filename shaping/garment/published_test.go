@@ -78,7 +78,7 @@ func TestPublishedNecks(t *testing.T) {
 		t.Run(test.name, func(t *testing.T) {
 			s := unitGauge(92, 60, 30, 0, 32, test.rows)
 			s.Neck.Flat = gaugeLength(test.centre)
-			s.Methods.Neck = garment.Both(shaping.BindOff)
+			s.Methods.Neck = garment.By(shaping.BindOff)
 			p := front(t, s)
 			if p.Widths.Neck != 32 || p.Widths.Flat != test.centre || p.Heights.Neck != test.rows {
 				t.Fatalf("widths %+v, heights %+v", p.Widths, p.Heights)
@@ -107,7 +107,7 @@ func TestPublishedNecks(t *testing.T) {
 	}
 }
 
-func gaugeLength(n int) garment.Optional { return garment.Given(length("1 cm").Mul(n)) }
+func gaugeLength(n int) garment.Optional { return garment.Exactly(length("1 cm").Mul(n)) }
 
 // TestPublishedShoulders: the shoulders of eight sizes in four steps. The Knitter,
 // 20 June 2017, "1940s-inspired sweater" (pressreader.com): stitches across, stitches
@@ -128,7 +128,7 @@ func TestPublishedShoulders(t *testing.T) {
 	} {
 		for _, method := range []shaping.Method{shaping.Hold, shaping.BindOff} {
 			s := unitGauge(test.across, 60, 30, 6, test.neck, 20)
-			s.Methods.Shoulder = garment.Both(method)
+			s.Methods.Shoulder = garment.By(method)
 			if got := shoulderGroups(t, front(t, s)); !slices.Equal(got, test.groups) {
 				t.Errorf("%d across, %v: groups %v, printed %v", test.across, method, got, test.groups)
 			}
@@ -169,8 +169,8 @@ func TestPublishedCounts(t *testing.T) {
 			Seam:    garment.Seam{Stitches: test.seam},
 			Body:    garment.Body{Width: length(test.width), Length: length(test.length)},
 			Armhole: garment.Armhole{Depth: length(test.armhole)},
-			Neck:    garment.Neck{Shape: garment.Round, Width: length("4 in"), Depth: length("3 in")},
-			Place:   garment.Place{Needles: 400},
+			Neck:    garment.Neck{Shape: garment.RoundNeck, Width: length("4 in"), Depth: length("3 in")},
+			Setup:   garment.Setup{Needles: 400},
 		}
 		p := front(t, s)
 		if got := p.Work.Ledger.CastOn; got != test.castOn {

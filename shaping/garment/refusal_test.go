@@ -86,7 +86,7 @@ var refusals = []struct {
 	}},
 	{
 		func(s *garment.Spec) {
-			s.Neck.Depth, s.Methods.Shoulder = length("2 cm"), garment.Both(shaping.BindOff)
+			s.Neck.Depth, s.Methods.Shoulder = length("2 cm"), garment.By(shaping.BindOff)
 		},
 		"neck.depth 2 cm: a front's neck begins below its shoulders: 6 rows, at least 10 are needed, which is 3.4 cm", "neck.depth", garment.ErrFit,
 		[]change{func(s *garment.Spec) { s.Neck.Depth = length("3.4 cm") }},
@@ -103,16 +103,16 @@ var refusals = []struct {
 
 	{func(s *garment.Spec) { s.Body.Width = length("100 cm") }, "body.width 100 cm: 222 stitches need 111 needles on each side of the middle, the bed has 100: 22 needles are missing; the widest piece that fits is 200 stitches, 90.0 cm", "body.width", garment.ErrBed, []change{
 		func(s *garment.Spec) { s.Body.Width = length("90.0 cm") },
-		func(s *garment.Spec) { s.Place.Needles = garment.DefaultNeedles + 22 },
+		func(s *garment.Spec) { s.Setup.Needles = garment.DefaultNeedles + 22 },
 	}},
-	{func(s *garment.Spec) { s.Place.Needles = 2 }, "body.width 50 cm: 112 stitches need 56 needles on each side of the middle, the bed has 1: 110 needles are missing", "body.width", garment.ErrBed, []change{
-		func(s *garment.Spec) { s.Place.Needles = 112 },
+	{func(s *garment.Spec) { s.Setup.Needles = 2 }, "body.width 50 cm: 112 stitches need 56 needles on each side of the middle, the bed has 1: 110 needles are missing", "body.width", garment.ErrBed, []change{
+		func(s *garment.Spec) { s.Setup.Needles = 112 },
 	}},
-	{func(s *garment.Spec) { s.Place.Needles = 201 }, "work.needles 201: an even number from 2 to 1000", "work.needles", garment.ErrSpec, []change{
-		func(s *garment.Spec) { s.Place.Needles = 1000 },
+	{func(s *garment.Spec) { s.Setup.Needles = 201 }, "work.needles 201: an even number from 2 to 1000", "work.needles", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Setup.Needles = 1000 },
 	}},
-	{func(s *garment.Spec) { s.Place.Carriage = 7 }, "work.carriage Side(7): left or right", "work.carriage", garment.ErrSpec, []change{
-		func(s *garment.Spec) { s.Place.Carriage = shaping.Left },
+	{func(s *garment.Spec) { s.Setup.Carriage = 7 }, "work.carriage Side(7): left or right", "work.carriage", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Setup.Carriage = shaping.Left },
 	}},
 
 	{func(s *garment.Spec) { s.Armhole.Curve = length("22 cm") }, "armhole.curve 22 cm: higher than the armhole: at most 21 cm", "armhole.curve", garment.ErrFit, []change{
@@ -141,30 +141,30 @@ var refusals = []struct {
 		func(s *garment.Spec) { s.Start.Band = length("36 cm") },
 	}},
 
-	{func(s *garment.Spec) { s.Neck.Shape = garment.Vee }, "neck.shape vee: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Neck.Shape = garment.VeeNeck }, "neck.shape vee: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Neck.Shape = 0 }, "neck.shape no shape: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Neck.Path = "M 0 0" }, `neck.path "M 0 0": belongs to the shape path, which is not planned so far: leave it out`, "neck.path", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Body.Hem = length("48 cm") }, "body.hem 48 cm: only straight sides are planned so far: leave it out, or give 50 cm", "body.hem", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Body.Hem = length("50 cm") },
 	}},
 	{func(s *garment.Spec) { s.Body.Waist = new(garment.Waist) }, "body.waist: only straight sides are planned so far: leave it out", "body.waist", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Place.On = shaping.Hand }, "work.on hand: only work on the bed is planned so far: bed", "work.on", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Setup.On = shaping.Hand }, "work.on hand: only work on the bed is planned so far: bed", "work.on", garment.ErrSpec, nil},
 	{
 		func(s *garment.Spec) {
 			s.Methods.Neck = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
 		},
 		"methods.neck bindOff and fashioned: hold or bindOff for all steps", "methods.neck", garment.ErrSpec,
-		[]change{func(s *garment.Spec) { s.Methods.Neck = garment.Both(shaping.BindOff) }},
+		[]change{func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.BindOff) }},
 	},
-	{func(s *garment.Spec) { s.Methods.Shoulder = garment.Both(shaping.Fashioned) }, "methods.shoulder fashioned: hold or bindOff for all steps", "methods.shoulder", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Methods.Armhole = garment.Both(shaping.Hold) }, "methods.armhole hold: bindOff and fashioned", "methods.armhole", garment.ErrSpec, []change{
+	{func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Fashioned) }, "methods.shoulder fashioned: hold or bindOff for all steps", "methods.shoulder", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.Hold) }, "methods.armhole hold: bindOff and fashioned", "methods.armhole", garment.ErrSpec, []change{
 		func(s *garment.Spec) {
 			s.Methods.Armhole = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
 		},
 	}},
 }
 
-func given(s string) garment.Optional { return garment.Given(length(s)) }
+func given(s string) garment.Optional { return garment.Exactly(length(s)) }
 
 func swatch(stitches int, width string) *gauge.Swatch {
 	return &gauge.Swatch{Stitches: stitches, Width: length(width), Rows: 30, Height: length("10 cm")}
@@ -225,10 +225,10 @@ func TestAnySpecIsKnittedOrRefused(t *testing.T) {
 				func(s *garment.Spec) { s.Armhole.Depth = l },
 				func(s *garment.Spec) { s.Armhole.Inset = l },
 				func(s *garment.Spec) { s.Armhole.Curve = l },
-				func(s *garment.Spec) { s.Armhole.BindOff = garment.Given(l) },
+				func(s *garment.Spec) { s.Armhole.BindOff = garment.Exactly(l) },
 				func(s *garment.Spec) { s.Neck.Width = l },
 				func(s *garment.Spec) { s.Neck.Depth = l },
-				func(s *garment.Spec) { s.Neck.Flat = garment.Given(l) },
+				func(s *garment.Spec) { s.Neck.Flat = garment.Exactly(l) },
 				func(s *garment.Spec) { s.Shoulder.Drop = l },
 				func(s *garment.Spec) { s.Start.Band = l },
 			}).Draw(t, "field")(&s)

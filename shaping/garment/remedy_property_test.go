@@ -28,8 +28,8 @@ func TestNamedLengthsWork(t *testing.T) {
 		"neck.depth":      func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l },
 		"shoulder.drop":   func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l },
 		"start.band":      func(s *garment.Spec, l gauge.Length) { s.Start.Band = l },
-		"neck.flat":       func(s *garment.Spec, l gauge.Length) { s.Neck.Flat = garment.Given(l) },
-		"armhole.bindOff": func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Given(l) },
+		"neck.flat":       func(s *garment.Spec, l gauge.Length) { s.Neck.Flat = garment.Exactly(l) },
+		"armhole.bindOff": func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Exactly(l) },
 	}
 	names := []string{"body.width", "armhole.depth", "armhole.inset", "armhole.curve", "neck.width", "neck.depth", "shoulder.drop", "start.band", "neck.flat", "armhole.bindOff"}
 	tried := map[string]int{}

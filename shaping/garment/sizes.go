@@ -45,7 +45,7 @@ func (f front) high(name string, asked gauge.Length, count int, why string) Size
 
 // forced returns why if count is not the nearest whole number to what was wanted.
 func forced(want gauge.Count, count int, why string) string {
-	if gauge.Whole(count).Sub(want).Abs().Cmp(gauge.Whole(1).Over(2)) <= 0 {
+	if gauge.Whole(count).Sub(want).Abs().Cmp(gauge.Whole(1).Div(2)) <= 0 {
 		return ""
 	}
 	return why

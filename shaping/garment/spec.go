@@ -34,7 +34,7 @@ type Spec struct {
 	Yarn *Yarn        `json:"yarn,omitzero"`
 
 	Methods Methods `json:"methods,omitzero"`
-	Place   Place   `json:"work,omitzero"`
+	Setup   Setup   `json:"work,omitzero"`
 }
 
 // Start is how a piece begins.
@@ -108,10 +108,10 @@ type NeckShape uint8
 
 // The neck shapes.
 const (
-	Round NeckShape = iota + 1
-	Vee
-	Square
-	Path
+	RoundNeck NeckShape = iota + 1
+	VeeNeck
+	SquareNeck
+	PathNeck
 )
 
 var neckShapeWords = [...]string{"", "round", "vee", "square", "path"}
@@ -202,13 +202,20 @@ type Methods struct {
 }
 
 // Pair is a method for steps of two or more stitches and one for single
-// stitches. In a document it is one word if both are the same, else a list of two.
+// stitches. In a document it is one word, see [By], or a list of two. With
+// Fashioned for both, two stitches may be decreased at once.
 type Pair struct {
 	Several, Single shaping.Method
 }
 
-// Both returns the pair with one method for all steps.
-func Both(m shaping.Method) Pair { return Pair{m, m} }
+// By returns what the one word means: one method for all steps. Fashioned steps
+// are then single ones only, so that Several is left open.
+func By(m shaping.Method) Pair {
+	if m == shaping.Fashioned {
+		return Pair{Single: m}
+	}
+	return Pair{m, m}
+}
 
 // IsZero reports whether no method is set.
 func (p Pair) IsZero() bool { return p == Pair{} }
@@ -223,16 +230,16 @@ func (p Pair) Or(def Pair) Pair {
 
 // String returns "hold", or "bindOff and fashioned".
 func (p Pair) String() string {
-	if p.Several == p.Single {
-		return p.Several.String()
+	if p == By(p.Single) {
+		return p.Single.String()
 	}
 	return p.Several.String() + " and " + p.Single.String()
 }
 
 // MarshalJSON returns a word or a list of two words.
 func (p Pair) MarshalJSON() ([]byte, error) {
-	if p.Several == p.Single {
-		return json.Marshal(p.Several)
+	if p == By(p.Single) {
+		return json.Marshal(p.Single)
 	}
 	return json.Marshal([]shaping.Method{p.Several, p.Single})
 }
@@ -254,22 +261,22 @@ func (p *Pair) UnmarshalJSON(text []byte) error {
 	if err := json.Unmarshal(text, &one); err != nil {
 		return err
 	}
-	*p = Both(one)
+	*p = By(one)
 	return nil
 }
 
 // DefaultNeedles is the number of needles of a bed that the spec does not describe.
 const DefaultNeedles = 200
 
-// Place is where and with what the piece is knitted.
-type Place struct {
+// Setup is where and with what the piece is knitted.
+type Setup struct {
 	On       shaping.Place `json:"on,omitzero"`       // default the bed
 	Needles  int           `json:"needles,omitzero"`  // of the bed; default 200
 	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1; default right
 }
 
 // BedNeedles returns the number of needles of the bed: [DefaultNeedles] if left open.
-func (p Place) BedNeedles() int {
+func (p Setup) BedNeedles() int {
 	if p.Needles == 0 {
 		return DefaultNeedles
 	}

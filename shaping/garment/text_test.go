@@ -20,7 +20,7 @@ func TestTexts(t *testing.T) {
 			t.Errorf("start edge %v: %q, %v, back %v", e, b, err, got)
 		}
 	}
-	for text, s := range map[string]garment.NeckShape{"round": garment.Round, "vee": garment.Vee, "square": garment.Square, "path": garment.Path} {
+	for text, s := range map[string]garment.NeckShape{"round": garment.RoundNeck, "vee": garment.VeeNeck, "square": garment.SquareNeck, "path": garment.PathNeck} {
 		b, err := s.MarshalText()
 		var got garment.NeckShape
 		if err != nil || string(b) != text || got.UnmarshalText(b) != nil || got != s {
@@ -35,7 +35,7 @@ func TestTexts(t *testing.T) {
 		}
 	}
 	for text, p := range map[string]garment.Pair{
-		`"hold"`: garment.Both(shaping.Hold), `["bindOff","fashioned"]`: {Several: shaping.BindOff, Single: shaping.Fashioned},
+		`"hold"`: garment.By(shaping.Hold), `["bindOff","fashioned"]`: {Several: shaping.BindOff, Single: shaping.Fashioned},
 	} {
 		b, err := json.Marshal(p)
 		var got garment.Pair
@@ -46,12 +46,12 @@ func TestTexts(t *testing.T) {
 }
 
 func TestTextsThatAreRefused(t *testing.T) {
-	edge, shape, optional, pair := garment.Closed, garment.Vee, given("1 cm"), garment.Both(shaping.Hold)
+	edge, shape, optional, pair := garment.Closed, garment.VeeNeck, given("1 cm"), garment.By(shaping.Hold)
 	for _, text := range []string{"", "Waste", "no edge", "no shape", "rundhals"} {
 		if err := edge.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || edge != garment.Closed {
 			t.Errorf("start edge %q: %v, now %v", text, err, edge)
 		}
-		if err := shape.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || shape != garment.Vee {
+		if err := shape.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || shape != garment.VeeNeck {
 			t.Errorf("neck shape %q: %v, now %v", text, err, shape)
 		}
 		if err := optional.UnmarshalText([]byte(text)); err == nil || !optional.Equal(given("1 cm")) {
@@ -59,7 +59,7 @@ func TestTextsThatAreRefused(t *testing.T) {
 		}
 	}
 	for _, text := range []string{`"purl"`, `7`, `[]`, `["hold"]`, `["hold","hold","hold"]`, `["hold",7]`, `{}`} {
-		if err := json.Unmarshal([]byte(text), &pair); err == nil || pair != garment.Both(shaping.Hold) {
+		if err := json.Unmarshal([]byte(text), &pair); err == nil || pair != garment.By(shaping.Hold) {
 			t.Errorf("pair %s: %v, now %v", text, err, pair)
 		}
 	}
@@ -83,10 +83,10 @@ func TestZeroValues(t *testing.T) {
 	if got := given("0 cm").Or(length("1 cm")); !got.Equal(gauge.Length{}) {
 		t.Errorf("a given 0 is %v", got)
 	}
-	if def := garment.Both(shaping.Hold); (garment.Pair{}).Or(def) != def || def.Or(garment.Pair{}) != def {
+	if def := garment.By(shaping.Hold); (garment.Pair{}).Or(def) != def || def.Or(garment.Pair{}) != def {
 		t.Error("pair with a default")
 	}
-	words := []string{garment.StartEdge(9).String(), garment.NeckShape(0).String(), garment.NeckShape(9).String(), garment.Both(shaping.Hold).String()}
+	words := []string{garment.StartEdge(9).String(), garment.NeckShape(0).String(), garment.NeckShape(9).String(), garment.By(shaping.Hold).String()}
 	if want := []string{"no edge", "no shape", "no shape", "hold"}; !slices.Equal(words, want) {
 		t.Errorf("words %q, want %q", words, want)
 	}

@@ -26,7 +26,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, error) {
 	w := Widths{Seam: s.Seam.Stitches}
 	across := body.Round(gauge.Rounding{})
 	w.Body = across + 2*w.Seam
-	shoulder := body.Sub(neck).Over(2).Sub(inset)
+	shoulder := body.Sub(neck).Div(2).Sub(inset)
 	// A shoulder needs two stitches, fewer when seams add some.
 	least := max(2-w.Seam, 1)
 	if shoulder.Cmp(gauge.Whole(least)) < 0 {
@@ -80,7 +80,7 @@ func noShoulders(s Spec, g gauge.Gauge, seam, least int) error {
 func (w Widths) flat(s Spec, g gauge.Gauge) int {
 	want := g.Stitches(s.Neck.Flat.Or(s.Neck.Width))
 	if s.Neck.Flat.IsZero() {
-		want = g.Stitches(s.Neck.Width).Over(3)
+		want = g.Stitches(s.Neck.Width).Div(3)
 	}
 	flat := want.Round(gauge.SameParity(w.Neck, gauge.Nearest))
 	return min(max(flat, w.Neck&1), w.Neck)

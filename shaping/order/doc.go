@@ -2,7 +2,7 @@
 // their edges it writes the order of work, row by row, with everything that is
 // done before and after each row.
 //
-//	work, err := order.Plan(order.Outline{
+//	work, err := order.Arrange(order.Outline{
 //		Name:     "front",
 //		Place:    shaping.Bed,
 //		Carriage: shaping.Right,

@@ -9,8 +9,8 @@ import (
 	"example.com/walewise/shaping/order"
 )
 
-func ExamplePlan() {
-	work, err := order.Plan(order.Outline{
+func ExampleArrange() {
+	work, err := order.Arrange(order.Outline{
 		Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.TinyFront(),
 	})
 	if err != nil {
@@ -32,10 +32,10 @@ func ExamplePlan() {
 	// 20 cast on = 20 live
 }
 
-func ExamplePlan_wrongRow() {
+func ExampleArrange_wrongRow() {
 	panels := worked.TinyFront()
 	panels[1].Left = shaping.Schedule{{Row: 8, Stitches: -2, Method: shaping.Hold}}
-	_, err := order.Plan(order.Outline{
+	_, err := order.Arrange(order.Outline{
 		Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: panels,
 	})
 	fmt.Println(err)

@@ -101,12 +101,12 @@ func TestHalvesAreReflections(t *testing.T) {
 func TestReflectedOutline(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := gen.Outline().Draw(t, "outline")
-		work, err := order.Plan(o)
+		work, err := order.Arrange(o)
 		if err != nil {
 			t.Fatal(err)
 		}
 		o.Panels, o.Carriage = mirror.AxisFor(o.Panels[0].Needles.Len()).Tree(o.Panels), o.Carriage.Opposite()
-		got, err := order.Plan(o)
+		got, err := order.Arrange(o)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -127,7 +127,7 @@ func TestReflectedOutline(t *testing.T) {
 func TestPlansAreKnitted(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := gen.Outline().Draw(t, "outline")
-		w, err := order.Plan(o)
+		w, err := order.Arrange(o)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -149,7 +149,7 @@ func TestPlansAreKnitted(t *testing.T) {
 			t.Fatalf("%d live or bound off, the panels have %d", got, want.Live+want.BoundOff)
 		}
 		needReflection(t, w)
-		again, err := order.Plan(o)
+		again, err := order.Arrange(o)
 		if err != nil || !cmp.Equal(w, again) {
 			t.Fatalf("a second plan differs: %v", err)
 		}
@@ -167,7 +167,7 @@ func TestAnyTree(t *testing.T) {
 			Carriage: rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "carriage"),
 			Centre:   endings.Draw(t, "centre"), Top: endings.Draw(t, "top"),
 		}
-		w, err := order.Plan(o)
+		w, err := order.Arrange(o)
 		if err != nil {
 			if e, ok := errors.AsType[*order.Error](err); !ok || e.Panel == "" || e.Row == 0 {
 				t.Fatalf("error without a place: %v", err)
@@ -201,7 +201,7 @@ func TestWrongPhase(t *testing.T) {
 			return
 		}
 		last.Row++
-		_, err := order.Plan(o)
+		_, err := order.Arrange(o)
 		e, ok := errors.AsType[*order.Error](err)
 		if !ok || !errors.Is(err, order.ErrOrder) || e.Panel != o.Panels[i].Name || e.Row != last.Row || e.Edge != edge {
 			t.Fatalf("%s, row %d, %v edge: %v", o.Panels[i].Name, last.Row, edge, err)
@@ -274,7 +274,7 @@ func TestErrors(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			o := order.Outline{Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.TinyFront()}
 			c.change(&o)
-			w, err := order.Plan(o)
+			w, err := order.Arrange(o)
 			if err == nil || err.Error() != c.want {
 				t.Fatalf("got %v\nwant %s", err, c.want)
 			}

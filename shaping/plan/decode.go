@@ -178,7 +178,7 @@ func decodePair(n *node, pair *garment.Pair) error {
 		if err := decodeText(n, &both); err != nil {
 			return err
 		}
-		*pair = garment.Both(both)
+		*pair = garment.By(both)
 		return nil
 	case n.kind != list || len(n.items) != 2:
 		return n.fault("write a method, or a list of two: for several stitches and for single ones", nil)

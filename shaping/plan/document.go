@@ -83,7 +83,7 @@ func fromPiece(p garment.Piece) Piece {
 		made.Edges = append(made.Edges, Edge{
 			Name: e.Name, Panel: e.Panel, Side: e.Side, Path: e.Path, Stitches: e.Stitches, Rows: e.Rows,
 			Area: area(e.Area), Floor: area(e.Floor), Deviation: hundredths(e.Deviation),
-			Phrases: steps.Runs(), Words: steps.Words(),
+			Phrases: steps.Phrases(), Words: steps.Words(),
 		})
 	}
 	return made

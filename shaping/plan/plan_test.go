@@ -192,7 +192,7 @@ func TestPlanRoundTrip(t *testing.T) {
 				piece.Edges = append(piece.Edges, plan.Edge{
 					Name: "neck", Panel: panel.Name, Side: side, Stitches: steps.Total(), Rows: panel.Rows(),
 					Area: decimal.New(rapid.Int64Range(0, 100_000).Draw(t, "area"), -2), Deviation: gauge.MustParseLength("1.20 mm"),
-					Phrases: steps.Runs(), Words: steps.Words(),
+					Phrases: steps.Phrases(), Words: steps.Words(),
 				})
 			}
 		}
@@ -213,7 +213,7 @@ func twenty(t testing.TB) gauge.Gauge {
 }
 
 func TestPlannedWork(t *testing.T) {
-	work, err := order.Plan(order.Outline{Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.HandFront()})
+	work, err := order.Arrange(order.Outline{Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.HandFront()})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -51,22 +51,22 @@ func TestParseSpecValues(t *testing.T) {
 		Start:    garment.Start{Edge: garment.Closed, Band: l("5 cm")},
 		Seam:     garment.Seam{Stitches: 1},
 		Body:     garment.Body{Width: l("50.8 cm"), Length: l("361.95 mm"), Hem: l("52 cm"), Waist: &garment.Waist{Width: l("46 cm"), Height: l("18 cm")}},
-		Armhole:  garment.Armhole{Depth: l("21 cm"), Inset: l("6 cm"), BindOff: garment.Given(l("0 cm")), Curve: l("8 cm")},
-		Neck:     garment.Neck{Shape: garment.Path, Width: l("18 cm"), Depth: l("8 cm"), Flat: garment.Given(l("6 cm")), Path: "M 0 0 L 60 80"},
-		Back:     &garment.Back{Neck: garment.BackNeck{Depth: l("2.5 cm"), Flat: garment.Given(l("12 cm"))}},
+		Armhole:  garment.Armhole{Depth: l("21 cm"), Inset: l("6 cm"), BindOff: garment.Exactly(l("0 cm")), Curve: l("8 cm")},
+		Neck:     garment.Neck{Shape: garment.PathNeck, Width: l("18 cm"), Depth: l("8 cm"), Flat: garment.Exactly(l("6 cm")), Path: "M 0 0 L 60 80"},
+		Back:     &garment.Back{Neck: garment.BackNeck{Depth: l("2.5 cm"), Flat: garment.Exactly(l("12 cm"))}},
 		Shoulder: garment.Shoulder{Drop: l("3 cm")},
 		Sleeve: &garment.Sleeve{
 			Length: l("45 cm"), Cuff: l("20 cm"), Top: l("34 cm"), Cap: "set-in",
-			Ease: l("1 cm"), Flat: garment.Given(l("8 cm")), Plain: l("3 cm"),
+			Ease: l("1 cm"), Flat: garment.Exactly(l("8 cm")), Plain: l("3 cm"),
 		},
 		Band: &garment.Band{Height: l("2.5 cm"), Repeat: 4, Plus: 2},
 		Head: l("56 cm"),
 		Yarn: &garment.Yarn{Margin: decimal.New(10, 0), Ball: &garment.Ball{Grams: decimal.New(50, 0), Metres: decimal.New(137, 0)}},
 		Methods: garment.Methods{
-			Neck: garment.Both(shaping.Hold), Shoulder: garment.Both(shaping.BindOff),
+			Neck: garment.By(shaping.Hold), Shoulder: garment.By(shaping.BindOff),
 			Armhole: garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned},
 		},
-		Place: garment.Place{On: shaping.Bed, Needles: 200, Carriage: shaping.Right},
+		Setup: garment.Setup{On: shaping.Bed, Needles: 200, Carriage: shaping.Right},
 	}
 	if want.Band.Gauge, err = gauge.New(decimal.New(24, 0), decimal.New(32, 0), l("10 cm")); err != nil {
 		t.Fatal(err)
@@ -243,7 +243,7 @@ func TestSpecRoundTrip(t *testing.T) {
 		if rapid.Bool().Draw(t, "open") {
 			return garment.Optional{}
 		}
-		return garment.Given(length.Draw(t, "given"))
+		return garment.Exactly(length.Draw(t, "given"))
 	})
 	method := rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned, shaping.CastOn})
 	g, err := gauge.New(decimal.New(225, -1), decimal.New(30, 0), gauge.MustParseLength("4 in"))
@@ -259,7 +259,7 @@ func TestSpecRoundTrip(t *testing.T) {
 			Seam:     garment.Seam{Stitches: rapid.IntRange(0, 3).Draw(t, "seam")},
 			Body:     garment.Body{Width: length.Draw(t, "width"), Length: length.Draw(t, "body"), Hem: length.Draw(t, "hem")},
 			Armhole:  garment.Armhole{Depth: length.Draw(t, "armhole"), Inset: length.Draw(t, "inset"), BindOff: optional.Draw(t, "bindOff")},
-			Neck:     garment.Neck{Shape: garment.Vee, Width: length.Draw(t, "neck"), Depth: length.Draw(t, "depth"), Flat: optional.Draw(t, "flat")},
+			Neck:     garment.Neck{Shape: garment.VeeNeck, Width: length.Draw(t, "neck"), Depth: length.Draw(t, "depth"), Flat: optional.Draw(t, "flat")},
 			Shoulder: garment.Shoulder{Drop: length.Draw(t, "drop")},
 			Methods:  garment.Methods{Neck: garment.Pair{Several: method.Draw(t, "several"), Single: method.Draw(t, "single")}},
 		}

@@ -98,7 +98,7 @@ func (s *writer) sizeName(size garment.Size) string {
 func (s *writer) needs() {
 	w, h := s.piece.Widths, s.piece.Heights
 	needles := s.work.Panels[0].Needles
-	bed := s.piece.Spec.Place.BedNeedles()
+	bed := s.piece.Spec.Setup.BedNeedles()
 	s.heading("Needed")
 	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.", gaugeText(s.piece)))
 	s.para("  ", fmt.Sprintf("Cast on %d stitches: needles %v; the bed has L%d-R%d.", w.Body, needles, bed/2, bed/2))
@@ -143,7 +143,7 @@ func (s *writer) notes() {
 
 // spoken says the schedule of an edge from its first counter reading on.
 func spoken(e garment.Edge) string {
-	runs := e.Schedule.Shifted(e.FirstRow - 1).Runs()
+	runs := e.Schedule.Shifted(e.FirstRow - 1).Phrases()
 	var parts []string
 	var short []string
 	for i, run := range runs {

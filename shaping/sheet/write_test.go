@@ -27,8 +27,8 @@ func spec() garment.Spec {
 		Start:    garment.Start{Band: l("3 cm")},
 		Seam:     garment.Seam{Stitches: 1},
 		Body:     garment.Body{Width: l("34 cm"), Length: l("21 cm")},
-		Armhole:  garment.Armhole{Depth: l("14 cm"), Inset: l("3.5 cm"), BindOff: garment.Given(l("1.5 cm"))},
-		Neck:     garment.Neck{Shape: garment.Round, Width: l("14 cm"), Depth: l("5 cm")},
+		Armhole:  garment.Armhole{Depth: l("14 cm"), Inset: l("3.5 cm"), BindOff: garment.Exactly(l("1.5 cm"))},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: l("14 cm"), Depth: l("5 cm")},
 		Shoulder: garment.Shoulder{Drop: l("2 cm")},
 	}
 }
@@ -49,8 +49,8 @@ func write(t testing.TB, s garment.Spec) (string, garment.Piece) {
 func TestGolden(t *testing.T) {
 	bindOff := spec()
 	bindOff.Start.Edge = garment.Closed
-	bindOff.Methods = garment.Methods{Neck: garment.Both(shaping.BindOff), Shoulder: garment.Both(shaping.BindOff)}
-	bindOff.Place.Carriage = shaping.Left
+	bindOff.Methods = garment.Methods{Neck: garment.By(shaping.BindOff), Shoulder: garment.By(shaping.BindOff)}
+	bindOff.Setup.Carriage = shaping.Left
 	inches := spec()
 	inches.Units = gauge.Inch
 	inches.Armhole = garment.Armhole{Depth: inches.Armhole.Depth}
@@ -76,9 +76,9 @@ func TestSheetTellsTheWork(t *testing.T) {
 			s.Armhole = garment.Armhole{Depth: s.Armhole.Depth}
 		}
 		for _, m := range []*garment.Pair{&s.Methods.Neck, &s.Methods.Shoulder} {
-			*m = garment.Both(rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.BindOff}).Draw(rt, "method"))
+			*m = garment.By(rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.BindOff}).Draw(rt, "method"))
 		}
-		s.Place.Carriage = rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(rt, "carriage")
+		s.Setup.Carriage = rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(rt, "carriage")
 		text, piece := write(t, s)
 		rows := piece.Work.Rows
 		at := 0
@@ -114,7 +114,7 @@ var (
 
 // Every entry names the side where the carriage really stands at that reading.
 func TestSheetTellsTheSide(t *testing.T) {
-	for _, methods := range []garment.Methods{{}, {Neck: garment.Both(shaping.BindOff), Shoulder: garment.Both(shaping.BindOff)}} {
+	for _, methods := range []garment.Methods{{}, {Neck: garment.By(shaping.BindOff), Shoulder: garment.By(shaping.BindOff)}} {
 		s := spec()
 		s.Methods = methods
 		text, piece := write(t, s)

@@ -12,7 +12,7 @@ import (
 
 func plan(t *testing.T, panels shaping.Tree, carriage shaping.Side) shaping.Work {
 	t.Helper()
-	w, err := order.Plan(order.Outline{Name: "front", Place: shaping.Bed, Carriage: carriage, Panels: panels})
+	w, err := order.Arrange(order.Outline{Name: "front", Place: shaping.Bed, Carriage: carriage, Panels: panels})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -6,9 +6,9 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// Plan writes the order of work. It returns an [*Error] if the outline is not
+// Arrange writes the order of work. It returns an [*Error] if the outline is not
 // sound, or asks at some row for something its method cannot do there.
-func Plan(o Outline) (shaping.Work, error) {
+func Arrange(o Outline) (shaping.Work, error) {
 	if o.Place != shaping.Bed {
 		return shaping.Work{}, &Error{Piece: o.Name, Reason: fmt.Sprintf("place %v: only work on the bed is planned", o.Place)}
 	}
