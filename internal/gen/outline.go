@@ -8,21 +8,26 @@ import (
 	"example.com/walewise/shaping/order"
 )
 
-// Outline generates pieces that can be worked on a bed: a body, shaped or not, and
-// two halves that are each other's reflection, every step at a row that its method
-// allows. Body and halves are shaped by every method, the shoulder may begin in the
+// Outline generates pieces that can be worked on a bed or in the hand: a body, shaped
+// or not, and two halves that are each other's reflection, every step at a row that
+// its method allows; in the hand what the second half holds or binds off is one row
+// later. Body and halves are shaped by every method, the shoulder may begin in the
 // body, and the carriage starts from either side.
 func Outline() *rapid.Generator[order.Outline] {
 	return rapid.Custom(func(t *rapid.T) order.Outline {
 		m := &outlineMaker{
 			treeMaker: treeMaker{t: t},
-			carriage:  rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "carriage"),
+			place:     rapid.SampledFrom([]shaping.Place{shaping.Bed, shaping.Hand}).Draw(t, "place"),
+			carriage:  shaping.Right,
 			shoulder:  rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned}).Draw(t, "shoulder"),
+		}
+		if m.place == shaping.Bed {
+			m.carriage = rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "carriage")
 		}
 		body := m.body()
 		endings := rapid.SampledFrom([]order.Ending{order.OnWaste, order.BoundOff})
 		return order.Outline{
-			Name: "front", Place: shaping.Bed, Carriage: m.carriage,
+			Name: "front", Place: m.place, Carriage: m.carriage,
 			Panels: append(shaping.Tree{body}, m.halves(body)...),
 			Centre: endings.Draw(t, "centre"), Top: endings.Draw(t, "top"),
 		}
@@ -34,7 +39,8 @@ const fewest = 10
 
 type outlineMaker struct {
 	treeMaker
-	carriage shaping.Side   // before row 1
+	place    shaping.Place
+	carriage shaping.Side   // where row 1 starts
 	shoulder shaping.Method // at the outer edges of the halves
 	heldBody int            // stitches the body puts on hold at each edge
 }
@@ -127,5 +133,26 @@ func (m *outlineMaker) halves(body shaping.Panel) shaping.Tree {
 	if first == shaping.Left {
 		p.Left, p.Right = outer, neck
 	}
-	return shaping.Tree{p, mirror.AxisFor(body.Needles.Len()).Panel(p)}
+	second := mirror.AxisFor(body.Needles.Len()).Panel(p)
+	if m.place == shaping.Hand {
+		second = later(second, m.heldBody > 0)
+	}
+	return shaping.Tree{p, second}
+}
+
+// later moves what is held and bound off by one row, and with it, or for a closing row
+// over what the body holds, the end of the panel.
+func later(p shaping.Panel, closing bool) shaping.Panel {
+	for _, steps := range []shaping.Schedule{p.Left, p.Right} {
+		for i := range steps {
+			if m := steps[i].Method; m == shaping.Hold || m == shaping.BindOff {
+				steps[i].Row++
+				closing = true
+			}
+		}
+	}
+	if closing {
+		p.LastRow++
+	}
+	return p
 }

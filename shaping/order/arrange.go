@@ -9,18 +9,16 @@ import (
 // Arrange writes the order of work. It returns an [*Error] if the outline is not
 // sound, or asks at some row for something its method cannot do there.
 func Arrange(o Outline) (shaping.Work, error) {
-	if o.Place != shaping.Bed {
-		return shaping.Work{}, &Error{Piece: o.Name, Reason: fmt.Sprintf("place %v: only work on the bed is planned", o.Place)}
-	}
-	if !o.Carriage.IsValid() {
-		return shaping.Work{}, &Error{Piece: o.Name, Reason: "the carriage stands left or right before row 1"}
+	start, err := o.start()
+	if err != nil {
+		return shaping.Work{}, err
 	}
 	if err := o.Panels.Validate(); err != nil {
 		return shaping.Work{}, &Error{Piece: o.Name, Reason: err.Error(), Err: err}
 	}
 	p := &planner{
 		outline:  o,
-		carriage: o.Carriage,
+		yarn:     start,
 		needles:  make([]state, 2*shaping.MaxNeedle),
 		work: shaping.Work{
 			Name: o.Name, Place: o.Place, Facing: o.Place.Facing(), Panels: o.Panels,
@@ -37,6 +35,30 @@ func Arrange(o Outline) (shaping.Work, error) {
 	return p.work, nil
 }
 
+// start returns where row 1 starts.
+func (o Outline) start() (shaping.Side, error) {
+	switch {
+	case o.Place == shaping.Hand && o.Carriage != shaping.Left:
+		return handSide(1), nil
+	case o.Place == shaping.Hand:
+		return 0, &Error{Piece: o.Name, Reason: "in the hand row 1 starts at the right; there is no carriage at the left"}
+	case o.Place != shaping.Bed:
+		return 0, &Error{Piece: o.Name, Reason: fmt.Sprintf("place %v: a piece is worked on the bed or in the hand", o.Place)}
+	case !o.Carriage.IsValid():
+		return 0, &Error{Piece: o.Name, Reason: "the carriage stands left or right before row 1"}
+	}
+	return o.Carriage, nil
+}
+
+// handSide returns where a row in the hand starts, as seen on the right side:
+// right-side rows, the odd ones, run from right to left.
+func handSide(row int) shaping.Side {
+	if row%2 == 1 {
+		return shaping.Right
+	}
+	return shaping.Left
+}
+
 // state is what a needle with a stitch does.
 type state uint8
 
@@ -47,10 +69,10 @@ const (
 )
 
 type planner struct {
-	outline  Outline
-	carriage shaping.Side
-	needles  []state // of L1000 to R1000; see at
-	work     shaping.Work
+	outline Outline
+	yarn    shaping.Side // where the yarn hangs, on the bed at the carriage
+	needles []state      // of L1000 to R1000; see at
+	work    shaping.Work
 }
 
 // at returns the state of a needle.
@@ -67,11 +89,11 @@ func (p *planner) panel(i int) error {
 	}
 	leaf := p.isLeaf(panel)
 	for row := panel.FirstRow; row <= panel.LastRow; row++ {
-		r := shaping.Row{Row: row, Panel: panel.Name, From: p.carriage, Before: before}
+		r := shaping.Row{Row: row, Panel: panel.Name, From: p.yarn, Before: before}
 		before = nil
 		// From where the row starts to where it ends, so that a reflected
 		// panel gives the reflected actions in the same order.
-		for _, edge := range []shaping.Side{p.carriage, p.carriage.Opposite()} {
+		for _, edge := range []shaping.Side{p.yarn, p.yarn.Opposite()} {
 			actions, err := p.step(panel, row, edge)
 			if err != nil {
 				return err
@@ -89,7 +111,7 @@ func (p *planner) panel(i int) error {
 		if row < panel.LastRow || p.goesOn(i) {
 			r.After = p.wrap(panel, r)
 		}
-		p.carriage = p.carriage.Opposite()
+		p.yarn = p.yarn.Opposite()
 		p.work.Rows = append(p.work.Rows, r)
 	}
 	if leaf {

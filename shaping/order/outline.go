@@ -23,10 +23,15 @@ const (
 type Outline struct {
 	Name     string
 	Place    shaping.Place
-	Carriage shaping.Side // where the carriage stands before row 1
+	Carriage shaping.Side // on the bed: where the carriage stands before row 1
 	Panels   shaping.Tree // in the order in which they are worked
 	Centre   Ending       // of the stitches between two halves
 	Top      Ending       // of the stitches in work after a panel's last row
+
+	// Tip is the row from which stitches held at an outer edge are the shoulder's
+	// and come back for the closing row. What is held there before, as at an
+	// underarm, stays on hold. 0 means that all are the shoulder's.
+	Tip int
 }
 
 // ErrOrder is wrapped by every [*Error] of this package.

@@ -34,12 +34,12 @@ func (p *planner) errorAt(panel shaping.Panel, row int, edge shaping.Side, reaso
 // split holds what is not the panel's: the stitches between the halves, then
 // the other halves. The panel goes on with the working yarn.
 func (p *planner) split(panel shaping.Panel) ([]shaping.Action, error) {
-	if outer := p.outerEdge(panel); outer != p.carriage {
-		return nil, p.errorAt(panel, panel.FirstRow, 0, fmt.Sprintf("the carriage stands at the %v: the half on that side goes first", p.carriage))
+	if outer := p.outerEdge(panel); outer != p.yarn {
+		return nil, p.errorAt(panel, panel.FirstRow, 0, fmt.Sprintf("the yarn is at the %v: the half on that side goes first", p.yarn))
 	}
 	parent, _ := p.outline.Panels.Panel(panel.Parent)
-	if yarn := p.inWork(parent).End(p.carriage); !panel.Needles.Contains(yarn) {
-		return nil, p.errorAt(panel, panel.FirstRow, p.carriage, fmt.Sprintf("the yarn hangs at %v, which is not the panel's", yarn))
+	if yarn := p.inWork(parent).End(p.yarn); !panel.Needles.Contains(yarn) {
+		return nil, p.errorAt(panel, panel.FirstRow, p.yarn, fmt.Sprintf("the yarn hangs at %v, which is not the panel's", yarn))
 	}
 	var between, others []shaping.Action
 	for _, rest := range p.restOf(panel) {
@@ -64,20 +64,25 @@ func (p *planner) centre(s shaping.Span) shaping.Action {
 	return shaping.Action{Do: shaping.DoHold, Needles: s}
 }
 
-// change takes the carriage to the panel's outer edge with a new end of yarn and
-// puts the panel back to work.
+// change begins the panel with a new end of yarn, on the bed from its outer edge,
+// and puts it back to work.
 func (p *planner) change(panel shaping.Panel) ([]shaping.Action, error) {
-	p.carriage = p.outerEdge(panel)
+	var actions []shaping.Action
+	if p.outline.Place == shaping.Hand {
+		p.yarn = handSide(panel.FirstRow)
+	} else {
+		p.yarn = p.outerEdge(panel)
+		actions = []shaping.Action{
+			{Do: shaping.DoCarriage, Side: p.yarn},
+			{Do: shaping.DoCounter, Counter: panel.FirstRow - 1},
+		}
+	}
 	back := p.outer(p.withoutHeldByParent(panel), func(s state) bool { return s == held })
 	if back.IsEmpty() {
 		return nil, nil
 	}
 	p.set(back, working)
-	return []shaping.Action{
-		{Do: shaping.DoCarriage, Side: p.carriage},
-		{Do: shaping.DoCounter, Counter: panel.FirstRow - 1},
-		{Do: shaping.DoReturn, Needles: back},
-	}, nil
+	return append(actions, shaping.Action{Do: shaping.DoReturn, Needles: back}), nil
 }
 
 // withoutHeldByParent returns the panel's needles less those that its parent

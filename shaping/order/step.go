@@ -6,9 +6,16 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// edgeStitches is how many stitches a fashioned step moves together, so that
-// the decrease sits inside the edge.
-const edgeStitches = 3
+// edgeStitches is how many stitches a fashioned step moves together, so that it
+// sits inside the edge: on the bed those of the transfer tool, in the hand the edge
+// stitch and the first of the two that are worked together. Common practice, no
+// source.
+func (p *planner) edgeStitches() int {
+	if p.outline.Place == shaping.Hand {
+		return 2
+	}
+	return 3
+}
 
 // mostDecreased is how many stitches a fashioned step takes away: two, as a double
 // decrease, put three loops on one needle.
@@ -27,7 +34,7 @@ func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shapi
 	if run.Len()+s.Stitches < 1 {
 		return fail(fmt.Sprintf("%d stitches go, %d are in work: a panel keeps at least one", -s.Stitches, run.Len()))
 	}
-	atStart := p.carriage == edge
+	atStart := p.yarn == edge
 	switch s.Method {
 	case shaping.Hold:
 		if atStart {
@@ -85,7 +92,7 @@ func (p *planner) taken(s shaping.Span) (n shaping.Needle, ok bool) {
 func (p *planner) fashionedIn(run shaping.Span, edge shaping.Side, stitches int) []shaping.Action {
 	var actions []shaping.Action
 	for range stitches {
-		group := run.Edge(edge, min(edgeStitches, run.Len()-1))
+		group := run.Edge(edge, min(p.edgeStitches(), run.Len()-1))
 		actions = append(actions, shaping.Action{Do: shaping.DoShift, Needles: group, Toward: edge.Opposite()})
 		p.clear(run.Edge(edge, 1))
 		p.work.Ledger.Decreased++
@@ -99,7 +106,7 @@ func (p *planner) fashionedIn(run shaping.Span, edge shaping.Side, stitches int)
 func (p *planner) fashionedOut(run shaping.Span, edge shaping.Side, stitches int) []shaping.Action {
 	var actions []shaping.Action
 	for range stitches {
-		group := run.Edge(edge, edgeStitches)
+		group := run.Edge(edge, p.edgeStitches())
 		empty := group.End(edge.Opposite())
 		actions = append(actions,
 			shaping.Action{Do: shaping.DoShift, Needles: group, Toward: edge},
@@ -118,27 +125,35 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 		return nil, nil
 	}
 	outer := p.outerEdge(panel)
-	run := p.inWork(panel)
-	var back shaping.Span
-	for n := run.End(outer).Toward(outer, 1); panel.Needles.Contains(n); n = n.Toward(outer, 1) {
-		if s := *p.at(n); s != held && s != wrapped {
-			break
-		}
-		if back.IsEmpty() {
-			back = shaping.Span{First: n, Last: n}
-		} else {
-			back = back.Moved(outer, 1)
-		}
-	}
+	back := p.shoulderHeld(panel, outer)
 	if back.IsEmpty() {
 		return nil, nil
 	}
-	if p.carriage == outer {
+	if p.yarn == outer {
 		return nil, p.errorAt(panel, panel.LastRow, outer,
 			fmt.Sprintf("the closing row would start here: it ends here, as row %d or %d", panel.LastRow-1, panel.LastRow+1))
 	}
 	p.set(back, working)
 	return []shaping.Action{{Do: shaping.DoReturn, Needles: back}}, nil
+}
+
+// shoulderHeld returns the needles beside those in work on which the panel's
+// shoulder is held, those that its parent held among them.
+func (p *planner) shoulderHeld(panel shaping.Panel, outer shaping.Side) shaping.Span {
+	most := panel.Needles.Len() - p.withoutHeldByParent(panel).Len()
+	for _, step := range panel.At(outer) {
+		if step.Method == shaping.Hold && step.Row >= p.outline.Tip {
+			most -= step.Stitches
+		}
+	}
+	run := p.inWork(panel)
+	for count := range most {
+		n := run.Beyond(outer, count+1).End(outer)
+		if s := *p.at(n); s != held && s != wrapped {
+			return run.Beyond(outer, count)
+		}
+	}
+	return run.Beyond(outer, most)
 }
 
 // wrap returns the wrap that the turn after the row needs.
