@@ -1,6 +1,8 @@
 package gen
 
 import (
+	"slices"
+
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 
@@ -12,8 +14,10 @@ import (
 // FrontSpec generates specs of fronts that fit together: gauges from 8 to 50
 // stitches and 10 to 70 rows to 10 cm, as a gauge or a swatch; bodies from a
 // newborn's to 160 cm round; with and without armholes, seam stitches and a band;
-// necks and shoulders held and bound off; the carriage at either side. All lengths
-// are multiples of step, which should be about a millimetre.
+// round, vee and square necks, deep ones and some that begin above the tips of the
+// shoulders; every method at neck, shoulder and armhole; on the bed, with the carriage
+// at either side, and in the hand. All lengths are multiples of step, which should be
+// about a millimetre.
 //
 // Only what cannot be seen before the lengths are rounded may still be refused.
 func FrontSpec(step gauge.Length) *rapid.Generator[garment.Spec] {
@@ -23,6 +27,7 @@ func FrontSpec(step gauge.Length) *rapid.Generator[garment.Spec] {
 		m.gauge(&s)
 		m.widths(&s)
 		m.heights(&s)
+		m.shape(&s)
 		m.armhole(&s)
 		m.choices(&s)
 		return s
@@ -79,11 +84,7 @@ func mm(l gauge.Length) float64 { return l.Millimetres().InexactFloat64() }
 func (m *specMaker) widths(s *garment.Spec) {
 	s.Body.Width = m.length("body", 195, 800)
 	body := mm(s.Body.Width)
-	s.Neck.Shape = garment.RoundNeck
 	s.Neck.Width = m.length("neck", max(body/5, 2*m.wale), body*9/20)
-	if rapid.Bool().Draw(m.t, "flat given") {
-		s.Neck.Flat = garment.Exactly(m.length("flat", -m.size, mm(s.Neck.Width)))
-	}
 	s.Seam.Stitches = rapid.IntRange(0, 3).Draw(m.t, "seam")
 }
 
@@ -98,10 +99,45 @@ func (m *specMaker) heights(s *garment.Spec) {
 	}
 	least := mm(s.Shoulder.Drop) + 4*m.row
 	deepest := least + 160
-	if rapid.IntRange(0, 3).Draw(m.t, "deep") == 0 {
-		deepest = mm(s.Body.Length) + mm(s.Armhole.Depth) + mm(s.Shoulder.Drop) - 4*m.row
+	switch rapid.IntRange(0, 4).Draw(m.t, "deep") {
+	case 0:
+		deepest = mm(s.Body.Length) + mm(s.Armhole.Depth) + mm(s.Shoulder.Drop) - 6*m.row
+	case 1:
+		least, deepest = 2*m.row, least
 	}
 	s.Neck.Depth = m.length("neck depth", least, deepest)
+}
+
+// pairs are the pairs of methods that take any number of stitches.
+var pairs = []garment.Pair{
+	{}, garment.By(shaping.Hold), garment.By(shaping.BindOff),
+	{Several: shaping.Hold, Single: shaping.Fashioned},
+	{Several: shaping.BindOff, Single: shaping.Fashioned},
+	{Several: shaping.Hold, Single: shaping.BindOff},
+	{Several: shaping.BindOff, Single: shaping.Hold},
+}
+
+// decreases are the pairs that take single stitches only, or two at most.
+var decreases = []garment.Pair{
+	garment.By(shaping.Fashioned),
+	{Several: shaping.Fashioned, Single: shaping.Fashioned},
+	{Several: shaping.Fashioned, Single: shaping.Hold},
+	{Several: shaping.Fashioned, Single: shaping.BindOff},
+}
+
+// shape draws the form of the neck and methods that can work it.
+func (m *specMaker) shape(s *garment.Spec) {
+	s.Neck.Shape = rapid.SampledFrom([]garment.NeckShape{garment.RoundNeck, garment.RoundNeck, garment.VeeNeck, garment.SquareNeck}).Draw(m.t, "neck shape")
+	if rapid.Bool().Draw(m.t, "flat given") {
+		s.Neck.Flat = garment.Exactly(m.length("flat", -m.size, mm(s.Neck.Width)))
+	}
+	ways := pairs
+	sloping := (mm(s.Neck.Width) - mm(s.Neck.Flat.Or(gauge.Length{}))) / 2 / m.wale
+	if s.Neck.Shape != garment.RoundNeck && 2*sloping+6 < mm(s.Neck.Depth)/m.row {
+		ways = append(ways[:len(ways):len(ways)], decreases...)
+	}
+	s.Methods.Neck = rapid.SampledFrom(ways).Draw(m.t, "neck by")
+	s.Methods.Shoulder = rapid.SampledFrom(pairs[:5]).Draw(m.t, "shoulder by")
 }
 
 // armhole draws an inset whose single decreases find rows enough.
@@ -109,6 +145,8 @@ func (m *specMaker) armhole(s *garment.Spec) {
 	if rapid.Bool().Draw(m.t, "straight") {
 		return
 	}
+	s.Methods.Armhole = rapid.SampledFrom(append(pairs[:len(pairs):len(pairs)], decreases...)).Draw(m.t, "armhole by")
+	onlyDecreased := slices.Contains(decreases, s.Methods.Armhole)
 	depth := mm(s.Armhole.Depth)
 	curve := depth * 2 / 5
 	if rapid.Bool().Draw(m.t, "curve given") {
@@ -118,7 +156,9 @@ func (m *specMaker) armhole(s *garment.Spec) {
 	room := (mm(s.Body.Width) - mm(s.Neck.Width)) / 4 // of the shoulder, half
 	decreased := max((curve/m.row-7)/2*m.wale, 0)
 	boundOff := 25.0
-	if rapid.Bool().Draw(m.t, "bind off given") {
+	if onlyDecreased {
+		boundOff = 0
+	} else if rapid.Bool().Draw(m.t, "bind off given") {
 		l := m.length("bind off", -m.size, min(room, 40))
 		s.Armhole.BindOff = garment.Exactly(l)
 		boundOff = mm(l)
@@ -130,9 +170,11 @@ func (m *specMaker) armhole(s *garment.Spec) {
 }
 
 func (m *specMaker) choices(s *garment.Spec) {
-	ways := rapid.SampledFrom([]garment.Pair{{}, garment.By(shaping.Hold), garment.By(shaping.BindOff)})
-	s.Methods.Neck, s.Methods.Shoulder = ways.Draw(m.t, "neck by"), ways.Draw(m.t, "shoulder by")
-	s.Setup.Carriage = rapid.SampledFrom([]shaping.Side{0, shaping.Left, shaping.Right}).Draw(m.t, "carriage")
+	if rapid.IntRange(0, 2).Draw(m.t, "hand") == 0 {
+		s.Setup.On = shaping.Hand
+	} else {
+		s.Setup.Carriage = rapid.SampledFrom([]shaping.Side{0, shaping.Left, shaping.Right}).Draw(m.t, "carriage")
+	}
 	needed := int(mm(s.Body.Width)/m.wale) + 2*s.Seam.Stitches + 4
 	if needed > garment.DefaultNeedles || rapid.Bool().Draw(m.t, "needles given") {
 		s.Setup.Needles = min(needed+needed%2+2*rapid.IntRange(0, 20).Draw(m.t, "spare"), shaping.MaxNeedle)

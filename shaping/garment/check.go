@@ -63,11 +63,11 @@ func checkFront(s Spec) error {
 	if s.Seam.Stitches < 0 || s.Seam.Stitches > mostSeam {
 		return &Error{Field: "seam.stitches", Given: fmt.Sprint(s.Seam.Stitches), Want: fmt.Sprintf("0 to %d", mostSeam), Err: ErrSpec}
 	}
-	if n := s.Setup.Needles; n != 0 && (n < 2 || n > mostNeedles || n%2 != 0) {
-		return &Error{Field: "work.needles", Given: fmt.Sprint(n), Want: fmt.Sprintf("an even number from 2 to %d", mostNeedles), Err: ErrSpec}
+	if err := checkSetup(s.Setup); err != nil {
+		return err
 	}
-	if side := s.Setup.Carriage; side != 0 && !side.IsValid() {
-		return &Error{Field: "work.carriage", Given: side.String(), Want: "left or right", Err: ErrSpec}
+	if err := checkMethods(s.Methods); err != nil {
+		return err
 	}
 	if s.Start.Edge != OnWaste && s.Start.Edge != Closed {
 		return &Error{Field: "start.edge", Given: s.Start.Edge.String(), Want: "waste or closed", Err: ErrSpec}
@@ -92,6 +92,9 @@ func checkLength(field string, l gauge.Length, required bool) error {
 
 // checkTogether refuses lengths that contradict one another before any is rounded.
 func checkTogether(s Spec) error {
+	if by := s.Methods.Armhole; !by.IsZero() && !tied(by.Several) && s.Armhole.BindOff.Or(gauge.Length{}).Sign() > 0 {
+		return fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "methods.armhole has decreases only: leave it out, or name bindOff or hold for several stitches")
+	}
 	if s.Armhole.BindOff.Or(gauge.Length{}).Cmp(s.Armhole.Inset) > 0 {
 		return fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), fmt.Sprintf("more than the inset: at most %v", s.Armhole.Inset))
 	}
@@ -112,26 +115,35 @@ func checkPlanned(s Spec) error {
 	refuse := func(field, given, want string) error {
 		return &Error{Field: field, Given: given, Want: want, Err: ErrSpec}
 	}
-	holdOrBindOff := func(p Pair) bool {
-		return p.IsZero() || p == By(shaping.Hold) || p == By(shaping.BindOff)
-	}
 	switch {
-	case s.Neck.Shape != RoundNeck:
-		return refuse("neck.shape", s.Neck.Shape.String(), "only round necks are planned so far: round")
+	case s.Neck.Shape == PathNeck:
+		return refuse("neck.shape", s.Neck.Shape.String(), "not planned so far: round, vee or square")
+	case s.Neck.Shape < RoundNeck || s.Neck.Shape > PathNeck:
+		return refuse("neck.shape", s.Neck.Shape.String(), "round, vee or square")
 	case s.Neck.Path != "":
 		return refuse("neck.path", quoted(s.Neck.Path), "belongs to the shape path, which is not planned so far: leave it out")
 	case !s.Body.Hem.IsZero() && !s.Body.Hem.Equal(s.Body.Width):
 		return refuse("body.hem", s.Body.Hem.String(), fmt.Sprintf("only straight sides are planned so far: leave it out, or give %v", s.Body.Width))
 	case s.Body.Waist != nil:
 		return refuse("body.waist", "", "only straight sides are planned so far: leave it out")
-	case s.Setup.On != 0 && s.Setup.On != shaping.Bed:
-		return refuse("work.on", s.Setup.On.String(), "only work on the bed is planned so far: bed")
-	case !holdOrBindOff(s.Methods.Neck):
-		return refuse("methods.neck", s.Methods.Neck.String(), "hold or bindOff for all steps")
-	case !holdOrBindOff(s.Methods.Shoulder):
-		return refuse("methods.shoulder", s.Methods.Shoulder.String(), "hold or bindOff for all steps")
-	case !s.Methods.Armhole.IsZero() && s.Methods.Armhole != Pair{shaping.BindOff, shaping.Fashioned}:
-		return refuse("methods.armhole", s.Methods.Armhole.String(), "bindOff and fashioned")
+	}
+	return nil
+}
+
+// checkSetup refuses a place that there is not and a carriage where there is none.
+func checkSetup(p Setup) error {
+	refuse := func(field, given, want string) error {
+		return &Error{Field: field, Given: given, Want: want, Err: ErrSpec}
+	}
+	switch n := p.Needles; {
+	case p.On != 0 && !p.On.IsValid():
+		return refuse("work.on", p.On.String(), "bed or hand")
+	case n != 0 && (n < 2 || n > mostNeedles || n%2 != 0):
+		return refuse("work.needles", fmt.Sprint(n), fmt.Sprintf("an even number from 2 to %d", mostNeedles))
+	case p.Carriage != 0 && !p.Carriage.IsValid():
+		return refuse("work.carriage", p.Carriage.String(), "left or right")
+	case p.Carriage == shaping.Left && p.On == shaping.Hand:
+		return refuse("work.carriage", p.Carriage.String(), "in the hand row 1 starts at the right: leave it out")
 	}
 	return nil
 }

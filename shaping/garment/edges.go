@@ -2,7 +2,6 @@ package garment
 
 import (
 	"errors"
-	"fmt"
 	"strings"
 
 	"example.com/walewise/curve"
@@ -11,160 +10,97 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// drawNeck traces the neck from the end of its flat middle to the neck point.
-func (f *front) drawNeck() error {
-	stitches := (f.widths.Neck - f.widths.Flat) / 2
-	rules := shaping.RulesFor(f.neck.Several, shaping.Left, shaping.Right, shaping.Bed)
-	edge, err := f.draw("neck", stitches, f.heights.Neck, rules)
-	if err != nil {
-		return fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+// twoEdges is a drawn edge as it is worked at the left and at the right of the
+// piece. The rows of the schedules are rows of the piece; FirstRow is where the
+// drawing begins.
+type twoEdges struct{ left, right Edge }
+
+// at returns the edge on one side.
+func (t twoEdges) at(side shaping.Side) Edge {
+	if side == shaping.Left {
+		return t.left
 	}
-	edge.FirstRow = f.heights.NeckStart() + 1
-	edge.Schedule = edge.Schedule.By(f.neck.Several, f.neck.Single)
-	f.neckEdge = edge
-	return nil
+	return t.right
 }
 
-// drawArmhole traces what is left of the inset after the stitches bound off at
-// the underarm.
-func (f *front) drawArmhole() error {
-	stitches := f.widths.Inset - f.widths.BindOff
-	if stitches == 0 {
-		return nil
-	}
-	asked := f.spec.Armhole.Curve
-	rows := f.gauge.Rows(asked).Round(gauge.Rounding{})
-	if asked.IsZero() {
-		rows = f.gauge.Rows(f.spec.Armhole.Depth.Mul(2)).Div(5).Round(gauge.Rounding{})
-	}
-	rows = min(max(rows, 1), f.heights.Armhole)
-	rules := shaping.RulesFor(shaping.Fashioned, shaping.Right, shaping.Right, shaping.Bed)
-	if f.widths.BindOff > 0 {
-		// The underarms are bound off before rows 1 and 2, one at each edge; a
-		// row between them and the first decrease leaves both edges alike.
-		rules.Phase = 3
-	}
-	if rows == f.heights.Armhole {
-		rules.Plain = 1 // the next row may begin the shoulder
-	}
-	if rows > curve.MaxRows {
-		return fitError("armhole.curve", asked, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", rows, curve.MaxRows, floorCentimetres(f.gauge.Height(curve.MaxRows))))
-	}
-	edge, err := f.draw("armhole", stitches, rows, rules)
-	if err != nil {
-		return f.steepArmhole(stitches, rows, err)
-	}
-	edge.FirstRow = f.heights.Underarm + 1
-	edge.Schedule = edge.Schedule.By(shaping.Fashioned, shaping.Fashioned)
-	f.armholeEdge = edge
-	return nil
+// drawing is an edge drawn in a box of whole stitches and rows, and how it may be
+// worked.
+type drawing struct {
+	name           string
+	edge           curve.Edge
+	stitches, rows int
+	rules          shaping.Rules
+	methods        Pair
 }
 
-// steepArmhole says which curve would be high enough for the decreases and how much
-// would have to be bound off before them, as far as there is either.
-func (f *front) steepArmhole(stitches, rows int, err error) error {
-	armhole := f.spec.Armhole
-	want := fmt.Sprintf("%d stitches do not go by single decreases over %d rows", stitches, rows)
-	var ways []string
-	if fault := (*curve.Error)(nil); errors.As(err, &fault) {
-		for _, near := range fault.Nearest {
-			if near.Rules.Most != 1 {
-				continue
-			}
-			if near.Stitches == stitches && near.Rows > rows && near.Rows < f.heights.Armhole {
-				ways = append(ways, "raise armhole.curve to "+ceilCentimetres(f.gauge.Height(near.Rows)))
-			}
-			if boundOff := f.gauge.Width(f.widths.Inset - near.Stitches); near.Rows == rows && boundOff.Cmp(armhole.Inset) < 0 {
-				ways = append(ways, "raise armhole.bindOff to "+ceilCentimetres(boundOff))
-			}
-		}
+// trace returns the steps by which the drawing is followed; rows count from 1.
+func (d drawing) trace() (shaping.Schedule, error) {
+	traced, err := curve.Trace(d.edge, d.stitches, d.rows, d.rules)
+	if err != nil {
+		return nil, err
 	}
-	if len(ways) == 0 {
-		ways = []string{"lessen the inset, or bind it off"}
-	}
-	want += ": " + strings.Join(ways, ", or ")
-	if !armhole.Curve.IsZero() {
-		return fitError("armhole.curve", armhole.Curve, want)
-	}
-	return fitError("armhole.inset", armhole.Inset, want)
+	return traced.Schedule.By(d.methods.Several, d.methods.Single), nil
 }
 
-// draw traces a quarter ellipse in a box of whole stitches and rows.
-func (f *front) draw(name string, stitches, rows int, rules shaping.Rules) (Edge, error) {
-	drawn, err := curve.QuarterEllipse(f.gauge.Width(stitches), f.gauge.Height(rows))
-	if err != nil {
-		return Edge{}, err
-	}
-	traced, err := curve.Trace(drawn, stitches, rows, rules)
+// worked returns the drawn edge as it is worked by these steps, in rows of the piece,
+// with the drawing beginning at firstRow.
+func (f *trunk) worked(d drawing, steps shaping.Schedule, firstRow int) (Edge, error) {
+	m, err := curve.Measure(d.edge, d.stitches, d.rows, d.rules, steps.Shifted(1-firstRow))
 	if err != nil {
 		return Edge{}, err
 	}
 	cell := f.gauge.Width(1).Centimetres().Mul(f.gauge.Height(1).Centimetres()).InexactFloat64()
 	width := f.gauge.Width(1).Millimetres()
 	return Edge{
-		Name: name, Path: drawn.Path(), Stitches: stitches, Rows: rows, Schedule: traced.Schedule,
-		Area: traced.Measure.Area * cell, Floor: traced.Measure.Floor * cell,
-		Deviation: gauge.Millimetres(width.Mul(decimal.NewFromFloat(traced.Measure.Deviation)).Round(3)),
+		Name: d.name, Path: d.edge.Path(), Stitches: d.stitches, Rows: d.rows, FirstRow: firstRow, Schedule: steps,
+		Area: m.Area * cell, Floor: m.Floor * cell,
+		Deviation: gauge.Millimetres(width.Mul(decimal.NewFromFloat(m.Deviation)).Round(3)),
 	}, nil
 }
 
-// edges returns the drawn edges of both halves; an edge stands under the panel
-// where its first step lies.
-func (f front) edges(panels shaping.Tree) []Edge {
+// edges returns the drawn edges for the report: rows of their schedules count from
+// their first row, and each stands under the panel where its first step lies.
+func (f *trunk) edges() []Edge {
 	var edges []Edge
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
-		neck := f.neckEdge
-		neck.Panel, neck.Side = shaping.RightHalf, side.Opposite()
+		half := shaping.RightHalf
 		if side == shaping.Left {
-			neck.Panel = shaping.LeftHalf
+			half = shaping.LeftHalf
 		}
-		edges = append(edges, neck)
-		if f.armholeEdge.Stitches == 0 {
+		neck := f.neckEdge.at(side)
+		neck.Panel, neck.Side = half, side.Opposite()
+		edges = append(edges, neck.counted())
+		if f.armholeEdge.at(side).Stitches == 0 {
 			continue
 		}
-		armhole := f.armholeEdge
-		armhole.Side = side
-		armhole.Panel = shaping.Body
-		if first := armhole.FirstRow + armhole.Schedule[0].Row - 1; first > panels[0].LastRow {
-			armhole.Panel = neck.Panel
+		armhole := f.armholeEdge.at(side)
+		armhole.Panel, armhole.Side = half, side
+		if armhole.Schedule[0].Row <= f.heights.NeckStart() {
+			armhole.Panel = shaping.Body
 		}
-		edges = append(edges, armhole)
+		edges = append(edges, armhole.counted())
 	}
 	return edges
 }
 
-// checkUnderarm refuses an armhole whose shoulder begins before the underarms are
-// bound off.
-func (f front) checkUnderarm() error {
-	last := f.heights.Top()
-	if len(f.groups) > 1 {
-		last = f.heights.Tip()
-		if f.shoulder.Several == shaping.Hold {
-			last--
-		}
-	}
-	const enough = 5 // three, and what rounding takes
-	if f.widths.BindOff > 0 && max(f.bindOffRow(shaping.Left), f.bindOffRow(shaping.Right)) > last {
-		return fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("%d rows are too few to bind off the underarms before the shoulders: %s are enough",
-			f.heights.Armhole, ceilCentimetres(f.gauge.Height(enough))))
+// counted returns the edge with its steps counted from its first row.
+func (e Edge) counted() Edge {
+	e.Schedule = e.Schedule.Shifted(1 - e.FirstRow)
+	return e
+}
+
+// nearest returns the requests that an error of the trace names.
+func nearest(err error) []curve.Request {
+	if fault := (*curve.Error)(nil); errors.As(err, &fault) {
+		return fault.Nearest
 	}
 	return nil
 }
 
-// bindOffRow returns the row before which the underarm stitches are bound off at
-// one edge: where a row starts, in the body one row apart at the two edges, in the
-// halves at the same row.
-func (f front) bindOffRow(edge shaping.Side) int {
-	first, split := f.heights.Underarm+1, f.heights.NeckStart()
-	if split >= first+1 {
-		if f.start(first) == edge {
-			return first
-		}
-		return first + 1
+// ways joins what would work, the last resort if there is nothing else.
+func ways(found []string, otherwise string) string {
+	if len(found) == 0 {
+		return otherwise
 	}
-	row := split + 1
-	for row < first {
-		row += 2
-	}
-	return row
+	return strings.Join(found, ", or ")
 }

@@ -46,6 +46,6 @@ func ExampleFront() {
 	// shoulder   22 stitches 10.0 cm
 	// drop       10 rows     3.3 cm
 	// inset      13 stitches 5.9 cm
-	// 112 cast on = 14 decreased + 12 bound off + 86 live
+	// 112 cast on = 6 decreased + 20 bound off + 86 live
 	// neck.width 45 cm: wider than the body leaves: at most 32.0 cm
 }

@@ -81,42 +81,67 @@ func TestFrontIsKnitted(t *testing.T) {
 			}
 		}
 		want := p.Work.Panels.Rows()
-		if got := p.Cloth.Rows(); got != want || got != p.Heights.Top()+p.Heights.Neck {
+		if got := p.Cloth.Rows(); got != want || got != p.Heights.Top()+p.Heights.Neck+laterRow(p) {
 			t.Fatalf("%d rows, panels have %d, heights %+v", got, want, p.Heights)
 		}
 	})
 }
 
-// underarmsApart reports whether the underarms are bound off in the body, so that
-// they lie one row apart.
-func underarmsApart(p garment.Piece) bool {
-	return p.Widths.BindOff > 0 && p.Heights.NeckStart() >= p.Heights.Underarm+2
+func tied(m shaping.Method) bool { return m == shaping.Hold || m == shaping.BindOff }
+
+// laterRow returns 1 if the left half in the hand is a row later than the right: when
+// anything is held or bound off at its neck or shoulder.
+func laterRow(p garment.Piece) int {
+	if p.Work.Place != shaping.Hand {
+		return 0
+	}
+	left := half(p, shaping.Left)
+	for _, step := range left.Right {
+		if tied(step.Method) {
+			return 1
+		}
+	}
+	if by := p.Spec.Methods.Shoulder; p.Heights.Drop > 0 && (by.IsZero() || tied(by.Several) || tied(by.Single)) {
+		return 1
+	}
+	return 0
 }
 
+func half(p garment.Piece, side shaping.Side) shaping.Panel {
+	name := shaping.RightHalf
+	if side == shaping.Left {
+		name = shaping.LeftHalf
+	}
+	found, _ := p.Work.Panels.Panel(name)
+	return found
+}
+
+// The second half on a bed is the reflection of the first; in the hand its tied steps
+// are one row later and its decreases at the same rows.
 func TestHalvesAreReflections(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
-		axis, apart := mirror.AxisFor(p.Widths.Body), underarmsApart(p)
-		underarm := p.Cloth.Needles().Edge(shaping.Right, p.Widths.BindOff)
-		for n, height := range p.Cloth.Wales() {
-			off := height - p.Cloth.Height(axis.Needle(n))
-			if apart && underarm.Contains(n) {
-				if off != 1 && off != -1 {
-					t.Fatalf("underarm wale %v: %d rows from its reflection", n, off)
-				}
-				continue
-			}
-			if apart && underarm.Contains(axis.Needle(n)) {
-				continue
-			}
-			if off != 0 {
-				t.Fatalf("wale %v has %d rows, its reflection %d", n, height, height-off)
+		axis := mirror.AxisFor(p.Widths.Body)
+		if p.Work.Place == shaping.Bed {
+			checkSecondHalf(t, p, axis)
+			return
+		}
+		left, right := half(p, shaping.Left), half(p, shaping.Right)
+		if p.Work.Panels[1].Name != right.Name || right.LastRow != p.Heights.Top() || left.LastRow != right.LastRow+laterRow(p) {
+			t.Fatalf("first %s to row %d, then to row %d; the neck point is at %d", p.Work.Panels[1].Name, right.LastRow, left.LastRow, p.Heights.Top())
+		}
+		want := slices.Clone(right.Left)
+		for i := range want {
+			if tied(want[i].Method) {
+				want[i].Row++
 			}
 		}
-		said := slices.ContainsFunc(p.Warnings, func(w string) bool { return strings.Contains(w, "one row apart") })
-		if said != apart {
-			t.Fatalf("warnings %q, underarms one row apart: %v", p.Warnings, apart)
+		if diff := cmp.Diff(want, left.Right, cmpopts.EquateEmpty()); diff != "" {
+			t.Fatalf("neck of the left half (-right half with its row +got):\n%s", diff)
 		}
-		checkSecondHalf(t, p, axis)
+		said := slices.ContainsFunc(p.Warnings, func(w string) bool { return strings.Contains(w, "left half is one row later") })
+		if said != (laterRow(p) > 0) {
+			t.Fatalf("warnings %q, left half later by %d", p.Warnings, laterRow(p))
+		}
 	})
 }
 
@@ -146,7 +171,11 @@ func checkSecondHalf(t *rapid.T, p garment.Piece, axis mirror.Axis) {
 func TestHeightsFollowTheirDefinitions(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		s, g, h := p.Spec, p.Gauge, p.Heights
-		if want := g.Rows(s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)).Round(gauge.Rounding{}); h.Top() != want {
+		whole := gauge.Rounding{}
+		if p.Work.Place == shaping.Hand {
+			whole = gauge.Even(gauge.Nearest)
+		}
+		if want := g.Rows(s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)).Round(whole); h.Top() != want {
 			t.Errorf("neck point %d, want %d", h.Top(), want)
 		}
 		if want := g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest)); h.Drop != want {
@@ -161,13 +190,15 @@ func TestHeightsFollowTheirDefinitions(t *testing.T) {
 		if h.Band > h.Underarm {
 			t.Errorf("band of %d rows, underarm at %d", h.Band, h.Underarm)
 		}
-		checkWaleHeights(t, p)
+		for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+			checkWaleHeights(t, p, side)
+		}
 	})
 }
 
-// checkWaleHeights computes every wale of the right side from the definitions,
-// from the middle to the edge.
-func checkWaleHeights(t *rapid.T, p garment.Piece) {
+// checkWaleHeights computes every wale of one side from the definitions, from the
+// middle to the edge.
+func checkWaleHeights(t *rapid.T, p garment.Piece, side shaping.Side) {
 	t.Helper()
 	h, w := p.Heights, p.Widths
 	var want []int
@@ -176,10 +207,14 @@ func checkWaleHeights(t *rapid.T, p garment.Piece) {
 			want = append(want, height)
 		}
 	}
-	add((w.Flat+1)/2, h.NeckStart())
+	middle := w.Flat / 2
+	if side == shaping.Right {
+		middle = w.Flat - middle
+	}
+	add(middle, h.NeckStart())
 	edge := func(name string) shaping.Schedule {
 		for _, e := range p.Edges {
-			if e.Name == name {
+			if e.Name == name && (e.Side == side) == (name == "armhole") {
 				return e.Schedule.Shifted(e.FirstRow - 1)
 			}
 		}
@@ -192,32 +227,86 @@ func checkWaleHeights(t *rapid.T, p garment.Piece) {
 	if err != nil {
 		t.Fatalf("shoulder: %v", err)
 	}
+	later := 0
+	if side == shaping.Left {
+		later = laterRow(p)
+	}
 	for i, group := range slices.Backward(groups) {
-		add(group, h.Tip()+2*i)
+		if i == len(groups)-1 {
+			add(group, h.Top()+later)
+			continue
+		}
+		add(group, h.Tip()+2*i+shoulderLag(p, side, group, h.Tip()+2*i))
 	}
 	for _, step := range slices.Backward(edge("armhole")) {
 		add(-step.Stitches, step.Row-1)
 	}
-	got := heightsFromMiddle(p, shaping.Right)
+	got := heightsFromMiddle(p, side)
 	if len(want)+w.BindOff != len(got) {
-		t.Fatalf("%d wales on the right, the edges account for %d", len(got), len(want)+w.BindOff)
+		t.Fatalf("%d wales on the %v, the edges account for %d", len(got), side, len(want)+w.BindOff)
 	}
 	for _, height := range got[len(want):] {
-		// An edge waits at most one row for the side where it can be bound off.
-		if height != h.Underarm && height != h.Underarm+1 {
-			t.Fatalf("bound off after row %d at the underarm, which is at %d", height, h.Underarm)
+		// An edge goes at most one row before or after the underarm.
+		if off := height - h.Underarm; off < -1 || off > 1 {
+			t.Fatalf("taken off after row %d at the underarm, which is at %d", height, h.Underarm)
 		}
 	}
 	if diff := cmp.Diff(want, got[:len(want)]); diff != "" {
-		t.Fatalf("wale heights from the middle (-want +got):\n%s", diff)
+		t.Fatalf("wale heights on the %v from the middle (-want +got):\n%s", side, diff)
 	}
+}
+
+// shoulderLag returns by how much a group of a shoulder is higher than its definition
+// says, which is height.
+func shoulderLag(p garment.Piece, side shaping.Side, group, height int) int {
+	by := p.Spec.Methods.Shoulder.Or(garment.By(shaping.Hold))
+	m := by.Several
+	if group == 1 {
+		m = by.Single
+	}
+	row := height // at which it goes
+	if m != shaping.Hold {
+		row++
+	}
+	switch {
+	case !tied(m):
+		return 0
+	case p.Work.Place == shaping.Hand && side == shaping.Left:
+		return 1
+	case p.Work.Place == shaping.Bed && row <= p.Heights.NeckStart() && p.Work.Panels[1].Name != half(p, side).Name:
+		return -1 // in the body, where the edge of the second half goes first
+	}
+	return 0
+}
+
+// What happens at the two edges a row apart is said beforehand.
+func TestWhatIsApartIsSaid(t *testing.T) {
+	checkFronts(t, func(t *rapid.T, p garment.Piece) {
+		said := func(text string) bool {
+			return slices.ContainsFunc(p.Warnings, func(w string) bool { return strings.Contains(w, text) })
+		}
+		body := p.Work.Panels[0]
+		for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+			if first, other := body.At(edge), body.At(edge.Opposite()); len(first) > 0 && len(other) > 0 && first[0].Row < other[0].Row {
+				if want := fmt.Sprintf("the %v edge first", edge); !said(want) {
+					t.Fatalf("%v edge at row %d, the other at %d: warnings %q", edge, first[0].Row, other[0].Row, p.Warnings)
+				}
+			}
+		}
+		shoulders := p.Heights.Drop > 0 && slices.ContainsFunc(append(body.Left[:len(body.Left):len(body.Left)], body.Right...), func(step shaping.Step) bool {
+			return step.Row >= p.Heights.Tip()-1
+		})
+		if said("shoulders begin below the neck") != shoulders {
+			t.Fatalf("shoulders in the body: %v, warnings %q", shoulders, p.Warnings)
+		}
+	})
 }
 
 // TestKnittedIsWhatWasAsked: half a stitch or row, up to one where odd and even or
 // a sum force it, and then it says why. The whole height keeps its nearest row
 // (half a row) and the drop its nearest even number (a row), which leaves up to a
 // row and a half to body and armhole together. Whole rows cannot always share that
-// evenly: with 0.25 and 1.25 wanted of 1.5, one of them is off by 1.25 rows at best,
+// evenly, and in the hand the whole height is even too, which leaves up to two: with 0.25 and 1.25 wanted of 1.5, one of them is off by 1.25 rows at best,
 // and the least relative error may put all of 1.5 on the longer one.
 func TestKnittedIsWhatWasAsked(t *testing.T) {
 	half := gauge.Whole(1).Div(2)
@@ -232,6 +321,9 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 				most = half
 			case "length", "armhole":
 				most = gauge.Whole(3).Div(2)
+				if p.Work.Place == shaping.Hand {
+					most = gauge.Whole(2)
+				}
 			}
 			off := gauge.Whole(s.Count).Sub(asked).Abs()
 			if off.Cmp(most) > 0 {
@@ -265,6 +357,8 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 	})
 }
 
+// Every method works at its rows, one stitch or two at once where it decreases, and
+// no edge is shaped in two neighbouring rows.
 func TestStepsObeyTheRules(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		for _, panel := range p.Work.Panels {
@@ -278,9 +372,22 @@ func TestStepsObeyTheRules(t *testing.T) {
 							steps = append(steps, step)
 						}
 					}
-					rules := shaping.RulesFor(method, edge, start, shaping.Bed)
+					rules := shaping.RulesFor(method, edge, start, p.Work.Place)
+					if method == shaping.Fashioned {
+						rules.Most = 2
+					}
 					if err := rules.Allows(steps, panel.Rows()); err != nil {
 						t.Fatalf("%s, %v edge, %v: %v", panel.Name, edge, method, err)
+					}
+				}
+			}
+		}
+		for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+			outer := append(slices.Clone(p.Work.Panels[0].At(side)), half(p, side).At(side)...)
+			for _, steps := range []shaping.Schedule{outer, half(p, side).At(side.Opposite())} {
+				for i := range max(len(steps)-1, 0) {
+					if steps[i+1].Row-steps[i].Row < 2 {
+						t.Fatalf("%v half: %v and %v in neighbouring rows", side, steps[i], steps[i+1])
 					}
 				}
 			}
@@ -351,6 +458,9 @@ func TestFrontIsRepeatable(t *testing.T) {
 func TestCarriageMirrors(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		s := p.Spec
+		if p.Work.Place == shaping.Hand {
+			return
+		}
 		if s.Setup.Carriage == shaping.Left {
 			s.Setup.Carriage = shaping.Right
 		} else {
@@ -362,8 +472,11 @@ func TestCarriageMirrors(t *testing.T) {
 				t.Fatalf("wale %v has %d rows, with the carriage at the other side its reflection has %d", n, height, got)
 			}
 		}
-		// Only the name is no reflection: it is a front from both sides.
-		if diff := cmp.Diff(mirror.Work(p.Work).Rows, q.Work.Rows, cmpopts.EquateEmpty()); diff != "" {
+		// Only the name is no reflection: it is a front from both sides. What waits goes
+		// to waste from left to right, whichever half went first.
+		want := mirror.Work(p.Work).Rows
+		slices.SortFunc(want[len(want)-1].After[1:], func(a, b shaping.Action) int { return a.Needles.First.Index() - b.Needles.First.Index() })
+		if diff := cmp.Diff(want, q.Work.Rows, cmpopts.EquateEmpty()); diff != "" {
 			t.Fatalf("rows with the carriage at the other side (-reflection +got):\n%s", diff)
 		}
 	})

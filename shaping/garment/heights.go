@@ -29,14 +29,20 @@ func (h Heights) NeckStart() int { return h.Top() - h.Neck }
 // mostRows is the greatest height of a piece in rows.
 const mostRows = 5000
 
-// heights chooses the rows: the height of the neck point keeps its nearest whole
+// chooseHeights chooses the rows: the height of the neck point keeps its nearest whole
 // number, drop and neck depth their nearest even ones, and underarm and armhole
-// share what that leaves.
-func heights(s Spec, g gauge.Gauge) (Heights, error) {
+// share what that leaves. In the hand the neck point is even as well, so that the
+// split follows a wrong-side row and the right half goes on with the yarn.
+func (f *trunk) chooseHeights() error {
+	s, g := f.spec, f.gauge
 	total := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
-	top := g.Rows(total).Round(gauge.Rounding{})
+	whole := gauge.Rounding{}
+	if f.place == shaping.Hand {
+		whole = gauge.Even(gauge.Nearest)
+	}
+	top := g.Rows(total).Round(whole)
 	if top > mostRows {
-		return Heights{}, fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, mostRows))
+		return fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, mostRows))
 	}
 	h := Heights{
 		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
@@ -48,35 +54,32 @@ func heights(s Spec, g gauge.Gauge) (Heights, error) {
 		{Name: "armhole", Want: g.Rows(s.Armhole.Depth), Least: 1},
 	})
 	if err != nil {
-		return Heights{}, &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
+		return &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
 	}
 	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
 	h.Band = min(h.Band, h.Underarm) // the underarm may have gone down for the whole height
-	return h, h.check(s, g)
+	f.heights = h
+	return f.checkHeights()
 }
 
-// check refuses heights that leave no piece.
-func (h Heights) check(s Spec, g gauge.Gauge) error {
-	if h.Neck < 2 && h.Drop == 0 {
+// checkHeights refuses heights that leave no piece.
+func (f *trunk) checkHeights() error {
+	h, s, g := f.heights, f.spec, f.gauge
+	least := 1 // row of the body, and in the hand one more at the end
+	if f.place == shaping.Hand {
+		least = 2
+	}
+	if h.Neck < 2 {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", ceilCentimetres(g.Height(2))))
 	}
-	if h.NeckStart() < 1 {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("deeper than the piece is high: at most %s", floorCentimetres(g.Height(evenDown(h.Top()-1)))))
+	if h.NeckStart() < least {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("deeper than the piece is high: at most %s", floorCentimetres(g.Height(evenDown(h.Top()-least)))))
 	}
 	if h.Neck > curve.MaxRows {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, floorCentimetres(g.Height(curve.MaxRows))))
 	}
-	if most := evenDown(mostRows - h.Top()); h.Neck > most {
+	if most := evenDown(mostRows - h.Top() - least + 1); h.Neck > most {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, mostRows, shorten(g, most)))
-	}
-	// The shoulder must begin after the split.
-	least := h.Drop
-	if s.Methods.Shoulder.Or(By(shaping.Hold)).Several == shaping.Hold {
-		least += 2
-	}
-	if h.Drop > 0 && h.Neck < least {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("a front's neck begins below its shoulders: %d rows, at least %d are needed, which is %s",
-			h.Neck, least, ceilCentimetres(g.Height(least))))
 	}
 	return nil
 }

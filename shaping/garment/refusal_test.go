@@ -81,16 +81,6 @@ var refusals = []struct {
 	{func(s *garment.Spec) { s.Neck.Depth = length("60 cm") }, "neck.depth 60 cm: deeper than the piece is high: at most 59.3 cm", "neck.depth", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Neck.Depth = length("59.3 cm") },
 	}},
-	{func(s *garment.Spec) { s.Neck.Depth = length("2 cm") }, "neck.depth 2 cm: a front's neck begins below its shoulders: 6 rows, at least 12 are needed, which is 4.0 cm", "neck.depth", garment.ErrFit, []change{
-		func(s *garment.Spec) { s.Neck.Depth = length("4.0 cm") },
-	}},
-	{
-		func(s *garment.Spec) {
-			s.Neck.Depth, s.Methods.Shoulder = length("2 cm"), garment.By(shaping.BindOff)
-		},
-		"neck.depth 2 cm: a front's neck begins below its shoulders: 6 rows, at least 10 are needed, which is 3.4 cm", "neck.depth", garment.ErrFit,
-		[]change{func(s *garment.Spec) { s.Neck.Depth = length("3.4 cm") }},
-	},
 	{func(s *garment.Spec) { s.Neck.Depth, s.Shoulder.Drop = length("1 mm"), gauge.Length{} }, "neck.depth 0.1 cm: fewer than 2 rows: at least 0.7 cm", "neck.depth", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Neck.Depth = length("0.7 cm") },
 	}},
@@ -118,19 +108,27 @@ var refusals = []struct {
 	{func(s *garment.Spec) { s.Armhole.Curve = length("22 cm") }, "armhole.curve 22 cm: higher than the armhole: at most 21 cm", "armhole.curve", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Armhole.Curve = length("21 cm") },
 	}},
-	{func(s *garment.Spec) { s.Armhole.Curve = length("2 cm") }, "armhole.curve 2 cm: 7 stitches do not go by single decreases over 6 rows: raise armhole.curve to 5.4 cm, or raise armhole.bindOff to 5.0 cm", "armhole.curve", garment.ErrFit, []change{
-		func(s *garment.Spec) { s.Armhole.Curve = length("5.4 cm") },
-		func(s *garment.Spec) { s.Armhole.BindOff = given("5.0 cm") },
-	}},
-	{func(s *garment.Spec) { s.Armhole.Inset = length("13 cm") }, "armhole.inset 13 cm: 22 stitches do not go by single decreases over 25 rows: raise armhole.curve to 15.4 cm, or raise armhole.bindOff to 7.8 cm", "armhole.inset", garment.ErrFit, []change{
-		func(s *garment.Spec) { s.Armhole.Curve = length("15.4 cm") },
-		func(s *garment.Spec) { s.Armhole.BindOff = given("7.8 cm") },
-	}},
+	{
+		func(s *garment.Spec) {
+			s.Armhole.Curve, s.Methods.Armhole = length("2 cm"), garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+			s.Armhole.Curve = length("3 mm")
+		},
+		"armhole.curve 0.3 cm: 7 stitches do not go by bindOff and fashioned over 1 rows: raise armhole.curve to 1.4 cm", "armhole.curve", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Armhole.Curve = length("1.4 cm") }},
+	},
+	{
+		func(s *garment.Spec) { s.Armhole.Curve, s.Methods.Armhole = length("2 cm"), decreased },
+		"armhole.curve 2 cm: 13 stitches do not go by single and double decreases over 6 rows: raise armhole.curve to 4.4 cm, or methods.armhole bindOff", "armhole.curve", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Armhole.Curve = length("4.4 cm") },
+			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },
+		},
+	},
 	{func(s *garment.Spec) { s.Armhole.BindOff = given("7 cm") }, "armhole.bindOff 7 cm: more than the inset: at most 6 cm", "armhole.bindOff", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Armhole.BindOff = given("6 cm") },
 	}},
-	{func(s *garment.Spec) { s.Armhole.Depth, s.Armhole.Inset = length("3 mm"), length("2.5 cm") }, "armhole.depth 0.3 cm: 1 rows are too few to bind off the underarms before the shoulders: 1.7 cm are enough", "armhole.depth", garment.ErrFit, []change{
-		func(s *garment.Spec) { s.Armhole.Depth = length("1.7 cm") },
+	{func(s *garment.Spec) { s.Armhole.Depth, s.Armhole.Inset = length("3 mm"), length("2.5 cm") }, "armhole.depth 0.3 cm: 1 rows are too few to shape the underarms before the shoulders: 2.0 cm are enough", "armhole.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Depth = length("2.0 cm") },
 	}},
 	{
 		func(s *garment.Spec) {
@@ -141,28 +139,107 @@ var refusals = []struct {
 		func(s *garment.Spec) { s.Start.Band = length("36 cm") },
 	}},
 
-	{func(s *garment.Spec) { s.Neck.Shape = garment.VeeNeck }, "neck.shape vee: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Neck.Shape = 0 }, "neck.shape no shape: only round necks are planned so far: round", "neck.shape", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Neck.Shape = garment.PathNeck }, "neck.shape path: not planned so far: round, vee or square", "neck.shape", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Neck.Shape = garment.VeeNeck },
+		func(s *garment.Spec) { s.Neck.Shape = garment.SquareNeck },
+	}},
+	{func(s *garment.Spec) { s.Neck.Shape = 0 }, "neck.shape no shape: round, vee or square", "neck.shape", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Neck.Path = "M 0 0" }, `neck.path "M 0 0": belongs to the shape path, which is not planned so far: leave it out`, "neck.path", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Body.Hem = length("48 cm") }, "body.hem 48 cm: only straight sides are planned so far: leave it out, or give 50 cm", "body.hem", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Body.Hem = length("50 cm") },
 	}},
 	{func(s *garment.Spec) { s.Body.Waist = new(garment.Waist) }, "body.waist: only straight sides are planned so far: leave it out", "body.waist", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Setup.On = shaping.Hand }, "work.on hand: only work on the bed is planned so far: bed", "work.on", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Setup.On = 7 }, "work.on Place(7): bed or hand", "work.on", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Setup.On = shaping.Hand },
+	}},
+	{
+		func(s *garment.Spec) { s.Setup.On, s.Setup.Carriage = shaping.Hand, shaping.Left },
+		"work.carriage left: in the hand row 1 starts at the right: leave it out", "work.carriage", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Setup.Carriage = 0 }},
+	},
+	{
+		func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.CastOn) },
+		"methods.shoulder castOn: hold, bindOff or fashioned, or a list of two of them: for several stitches and for single ones", "methods.shoulder", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.BindOff) }},
+	},
+	{
+		func(s *garment.Spec) { s.Methods.Neck = garment.Pair{Several: shaping.Hold} },
+		"methods.neck hold and Method(0): hold, bindOff or fashioned, or a list of two of them: for several stitches and for single ones", "methods.neck", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Methods.Neck.Single = shaping.BindOff }},
+	},
+	{
+		func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.Fashioned) },
+		"methods.neck fashioned: the bottom of a round neck takes several stitches at once, a fashioned decrease takes 1: hold or bindOff, alone or as a list with fashioned for single stitches", "methods.neck", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.Hold) },
+			func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.BindOff) },
+			func(s *garment.Spec) {
+				s.Methods.Neck = garment.Pair{Several: shaping.Hold, Single: shaping.Fashioned}
+			},
+			func(s *garment.Spec) {
+				s.Methods.Neck = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+			},
+		},
+	},
+	{
+		func(s *garment.Spec) { s.Neck.Shape, s.Methods.Neck = garment.VeeNeck, garment.By(shaping.Fashioned) },
+		"neck.depth 8 cm: 20 stitches do not go by single decreases over 24 rows: at least 13.4 cm, or methods.neck hold or bindOff", "neck.depth", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Neck.Depth = length("13.4 cm") },
+			func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.Hold) },
+			func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.BindOff) },
+		},
+	},
+	{
+		func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Fashioned) },
+		"methods.shoulder fashioned: 4 stitches go at once, a fashioned decrease takes 1: hold or bindOff, or a shoulder.drop of 14.0 cm", "methods.shoulder", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Hold) },
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.BindOff) },
+			func(s *garment.Spec) { s.Shoulder.Drop = length("14.0 cm") },
+		},
+	},
 	{
 		func(s *garment.Spec) {
-			s.Methods.Neck = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+			s.Methods.Shoulder = garment.Pair{Several: shaping.Fashioned, Single: shaping.Fashioned}
 		},
-		"methods.neck bindOff and fashioned: hold or bindOff for all steps", "methods.neck", garment.ErrSpec,
-		[]change{func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.BindOff) }},
+		"methods.shoulder fashioned and fashioned: 4 stitches go at once, a fashioned decrease takes 2: hold or bindOff, or a shoulder.drop of 7.3 cm", "methods.shoulder", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Shoulder.Drop = length("7.3 cm") }},
 	},
-	{func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Fashioned) }, "methods.shoulder fashioned: hold or bindOff for all steps", "methods.shoulder", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.Hold) }, "methods.armhole hold: bindOff and fashioned", "methods.armhole", garment.ErrSpec, []change{
+	{
 		func(s *garment.Spec) {
-			s.Methods.Armhole = garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+			s.Shoulder.Drop, s.Methods.Shoulder = length("9 cm"), garment.Pair{Several: shaping.Hold, Single: shaping.BindOff}
 		},
-	}},
+		"methods.shoulder hold and bindOff: groups of 1 and of 2 stitches meet, and at row 184 the second method would shape the row after the first: hold or bindOff for all", "methods.shoulder", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Hold) },
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.BindOff) },
+		},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Methods.Armhole, s.Armhole.BindOff = garment.By(shaping.Fashioned), given("2 cm")
+		},
+		"armhole.bindOff 2 cm: methods.armhole has decreases only: leave it out, or name bindOff or hold for several stitches", "armhole.bindOff", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Armhole.BindOff, s.Armhole.Curve = garment.Optional{}, length("18 cm") },
+			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.Hold) },
+		},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Armhole.Inset, s.Methods.Armhole = length("7 cm"), garment.By(shaping.Fashioned)
+		},
+		"armhole.inset 7 cm: 15 stitches do not go by single decreases over 25 rows: raise armhole.curve to 9.7 cm, or methods.armhole bindOff", "armhole.inset", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Armhole.Curve = length("9.7 cm") },
+			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },
+		},
+	},
 }
+
+// decreased is the pair of single and double decreases.
+var decreased = garment.Pair{Several: shaping.Fashioned, Single: shaping.Fashioned}
 
 func given(s string) garment.Optional { return garment.Exactly(length(s)) }
 
@@ -178,7 +255,10 @@ func TestRefusals(t *testing.T) {
 			test.spoil(&s)
 			piece, err := garment.Front(s)
 			var refusal *garment.Error
-			if !errors.As(err, &refusal) || err.Error() != test.want || refusal.Field != test.field || !errors.Is(err, test.kind) {
+			if !errors.As(err, &refusal) {
+				t.Fatalf("not refused: %v", err)
+			}
+			if err.Error() != test.want || refusal.Field != test.field || !errors.Is(err, test.kind) {
 				t.Fatalf("%T %q, field %q\nwant %q, field %q, %v", err, err, refusal.Field, test.want, test.field, test.kind)
 			}
 			if piece.Name() != "" {

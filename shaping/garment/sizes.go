@@ -8,7 +8,7 @@ import (
 )
 
 // sizes lists what was asked and what will be knitted.
-func (f front) sizes() []Size {
+func (f *trunk) sizes() []Size {
 	s, w, h := f.spec, f.widths, f.heights
 	neckAsked := s.Neck.Width
 	shoulder := halfLength(s.Body.Width.Sub(neckAsked)).Sub(s.Armhole.Inset)
@@ -27,7 +27,7 @@ func (f front) sizes() []Size {
 	return sizes
 }
 
-func (f front) wide(name string, asked gauge.Length, count int, why string) Size {
+func (f *trunk) wide(name string, asked gauge.Length, count int, why string) Size {
 	knitted := f.gauge.Width(count)
 	return Size{
 		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Width(knitted),
@@ -35,7 +35,7 @@ func (f front) wide(name string, asked gauge.Length, count int, why string) Size
 	}
 }
 
-func (f front) high(name string, asked gauge.Length, count int, why string) Size {
+func (f *trunk) high(name string, asked gauge.Length, count int, why string) Size {
 	knitted := f.gauge.Height(count)
 	return Size{
 		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Height(knitted),
@@ -61,19 +61,6 @@ func parity(n int) string {
 // halfLength returns l / 2, exactly.
 func halfLength(l gauge.Length) gauge.Length {
 	return gauge.Millimetres(l.Millimetres().Mul(half))
-}
-
-// warnings says what the knitter should know before starting.
-func (f front) warnings() []string {
-	var warnings []string
-	if f.widths.BindOff > 0 && f.heights.NeckStart() >= f.heights.Underarm+2 {
-		first := f.start(f.heights.Underarm + 1)
-		warnings = append(warnings, fmt.Sprintf("The underarms are bound off one row apart: the %v edge first, the %v edge one row later.", first, first.Opposite()))
-	}
-	if f.heights.NeckStart() < f.heights.Tip() && f.heights.NeckStart() <= f.heights.Underarm {
-		warnings = append(warnings, "The neck begins below the underarms: the armholes are shaped in the halves.")
-	}
-	return warnings
 }
 
 var half = decimal.New(5, -1)

@@ -99,7 +99,7 @@ type Waist struct {
 type Armhole struct {
 	Depth   gauge.Length `json:"depth"`
 	Inset   gauge.Length `json:"inset,omitzero"`   // taken off at each side; default none
-	BindOff Optional     `json:"bindOff,omitzero"` // of the inset, bound off at once; default 2.5 cm, at most the inset
+	BindOff Optional     `json:"bindOff,omitzero"` // of the inset, taken off at once; default 2.5 cm, at most the inset
 	Curve   gauge.Length `json:"curve,omitzero"`   // height over which the rest goes; default two fifths of the depth
 }
 
@@ -143,7 +143,7 @@ type Neck struct {
 	Shape NeckShape    `json:"shape"`
 	Width gauge.Length `json:"width"`
 	Depth gauge.Length `json:"depth"`         // below the neck point
-	Flat  Optional     `json:"flat,omitzero"` // straight part in the middle; default a third of the width when round
+	Flat  Optional     `json:"flat,omitzero"` // straight part in the middle; default a third of the width when round, the width when square, no or one stitch for a vee
 	Path  string       `json:"path,omitzero"` // for the shape path: the right half edge in millimetres
 }
 
@@ -272,7 +272,15 @@ const DefaultNeedles = 200
 type Setup struct {
 	On       shaping.Place `json:"on,omitzero"`       // default the bed
 	Needles  int           `json:"needles,omitzero"`  // of the bed; default 200
-	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1; default right
+	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1; default right, and in the hand always
+}
+
+// place returns where the piece is knitted, the bed if left open.
+func (p Setup) place() shaping.Place {
+	if p.On == 0 {
+		return shaping.Bed
+	}
+	return p.On
 }
 
 // BedNeedles returns the number of needles of the bed: [DefaultNeedles] if left open.

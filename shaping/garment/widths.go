@@ -18,6 +18,33 @@ type Widths struct {
 	Flat     int // of the neck, in the middle
 }
 
+// chooseWidths chooses the stitches and refuses a piece that is wider than the bed.
+func (f *trunk) chooseWidths() error {
+	var err error
+	if f.widths, err = widths(f.spec, f.gauge); err != nil {
+		return err
+	}
+	f.widths.BindOff = f.atOnce()
+	if f.place == shaping.Hand {
+		return nil
+	}
+	return checkBed(f.spec, f.widths, f.gauge)
+}
+
+// atOnce returns the stitches of the inset that are taken off at once: none if all go
+// by decreases, at least one if a length is given.
+func (f *trunk) atOnce() int {
+	if !tied(f.armhole.Several) {
+		return 0
+	}
+	asked := f.spec.Armhole.BindOff
+	stitches := f.gauge.Stitches(asked.Or(defaultBindOff())).Round(gauge.Rounding{})
+	if asked.Or(gauge.Length{}).Sign() > 0 {
+		stitches = max(stitches, 1)
+	}
+	return min(stitches, f.widths.Inset)
+}
+
 // widths chooses the stitches: the body keeps its nearest whole number, the neck
 // the parity of the body, and neck, shoulders and insets together make up the body
 // with the least relative error.
@@ -47,10 +74,6 @@ func widths(s Spec, g gauge.Gauge) (Widths, error) {
 	if len(rounded) > 2 {
 		w.Inset = rounded[2].Whole
 	}
-	w.BindOff = min(g.Stitches(s.Armhole.BindOff.Or(defaultBindOff())).Round(gauge.Rounding{}), w.Inset)
-	if w.BindOff == 0 && w.Inset > 0 && !s.Armhole.BindOff.IsZero() && s.Armhole.BindOff.Or(gauge.Length{}).Sign() > 0 {
-		w.BindOff = 1
-	}
 	w.Flat = w.flat(s, g)
 	return w, nil
 }
@@ -75,12 +98,18 @@ func noShoulders(s Spec, g gauge.Gauge, seam, least int) error {
 	return fitError("armhole.inset", s.Armhole.Inset, want)
 }
 
-// flat returns the stitches in the middle of the neck: a third of a round one if
-// left open, with the parity of the neck, and no fewer than parity asks for.
+// flat returns the stitches in the middle of the neck, with the parity of the neck. If
+// left open it is a third of a round one, the whole of a square one, and of a vee what
+// parity asks for.
 func (w Widths) flat(s Spec, g gauge.Gauge) int {
-	want := g.Stitches(s.Neck.Flat.Or(s.Neck.Width))
+	want := g.Stitches(s.Neck.Flat.Or(gauge.Length{}))
 	if s.Neck.Flat.IsZero() {
-		want = g.Stitches(s.Neck.Width).Div(3)
+		switch s.Neck.Shape {
+		case RoundNeck:
+			want = g.Stitches(s.Neck.Width).Div(3)
+		case SquareNeck:
+			return w.Neck
+		}
 	}
 	flat := want.Round(gauge.SameParity(w.Neck, gauge.Nearest))
 	return min(max(flat, w.Neck&1), w.Neck)
@@ -103,6 +132,9 @@ func (w Widths) groups(s Spec, h Heights, g gauge.Gauge) ([]int, error) {
 // defaultBindOff is what is bound off at an underarm: about 2.5 cm. Common
 // practice, no source.
 func defaultBindOff() gauge.Length { return gauge.MustParseLength("2.5 cm") }
+
+// nearCentimetres returns the length in centimetres, to the nearest millimetre.
+func nearCentimetres(l gauge.Length) string { return l.Format(gauge.Centimetre, 1) }
 
 // floorCentimetres returns the length in centimetres, rounded down to a millimetre.
 func floorCentimetres(l gauge.Length) string {

@@ -1,0 +1,189 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/curve"
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// The armhole is traced once, for the edge where its first tied step can stand at the
+// first row above the underarm, and then laid out for both edges by armholeRow.
+
+// drawArmhole traces what is left of the inset after the stitches taken off at once
+// at the underarm.
+func (f *trunk) drawArmhole() error {
+	if f.widths.BindOff > 0 {
+		f.lastTied = 1
+	}
+	d := drawing{name: "armhole", stitches: f.widths.Inset - f.widths.BindOff, methods: f.armhole}
+	if d.stitches == 0 {
+		return nil
+	}
+	asked := f.spec.Armhole.Curve
+	d.rows = f.gauge.Rows(asked).Round(gauge.Rounding{})
+	if asked.IsZero() {
+		d.rows = f.gauge.Rows(f.spec.Armhole.Depth.Mul(2)).Div(5).Round(gauge.Rounding{})
+	}
+	d.rows = min(max(d.rows, 1), f.heights.Armhole)
+	if d.rows > curve.MaxRows {
+		return fitError("armhole.curve", asked, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", d.rows, curve.MaxRows, floorCentimetres(f.gauge.Height(curve.MaxRows))))
+	}
+	d.rules = f.armholeRules(d.rows)
+	var err error
+	if d.edge, err = curve.QuarterEllipse(f.gauge.Width(d.stitches), f.gauge.Height(d.rows)); err != nil {
+		return fitError("armhole.inset", f.spec.Armhole.Inset, err.Error())
+	}
+	traced, err := d.trace()
+	if err != nil {
+		return f.steepArmhole(d, err)
+	}
+	for _, step := range traced {
+		if tied(step.Method) {
+			f.lastTied = step.Row
+		}
+	}
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		steps := moved(traced, func(step shaping.Step) int { return f.armholeRow(side, step) })
+		edge, err := f.worked(d, steps, f.armholeStart(side))
+		if err != nil {
+			return fitError("armhole.curve", asked, err.Error())
+		}
+		if side == shaping.Left {
+			f.armholeEdge.left = edge
+		} else {
+			f.armholeEdge.right = edge
+		}
+	}
+	return nil
+}
+
+// armholeRules returns the rules for the traced edge: a base at the first row, tied
+// steps at odd and decreases at even rows, and rows enough below the shoulder.
+func (f *trunk) armholeRules(rows int) shaping.Rules {
+	base := 0
+	if f.widths.BindOff > 0 {
+		base = 2
+	}
+	rules := f.armhole.alternating(base, base+1)
+	switch {
+	case f.armhole.tied() == 0:
+		rules = f.armhole.rules(shaping.Right, shaping.Right, f.place)
+		if f.place == shaping.Hand && f.heights.Underarm%2 == 1 {
+			rules.Phase = 1 // the first right-side row
+		}
+	case f.armhole.Several == f.armhole.Single:
+		rules.Single = shaping.Beat{}
+	}
+	if f.armhole.tied() != 0 {
+		rules.Plain = 1 // one edge may be a row later
+	}
+	rules.Plain = max(rules.Plain, rows-f.lastArmholeRow())
+	return rules
+}
+
+// lastArmholeRow returns the last row above the underarm that may be shaped at both
+// edges, one of them a row later, two rows below the shoulders.
+func (f *trunk) lastArmholeRow() int { return f.firstShoulderRow() - 3 - f.heights.Underarm }
+
+// tiedFirst returns the edge where a tied step of the armhole can stand at the first
+// row above the underarm.
+func (f *trunk) tiedFirst() shaping.Side {
+	starts := f.start(f.heights.Underarm + 1)
+	if f.armhole.tied() == shaping.Hold {
+		return starts.Opposite()
+	}
+	return starts
+}
+
+// armholeRow returns the row of the piece at which a traced step of the armhole is
+// worked at one edge.
+//
+// Tied steps stand at one edge a row later than at the other. On the bed each half
+// starts at its own outer edge, so that in the halves both edges have them at the
+// same row: where the armhole runs from the body into the halves, the edge that is
+// not the first half's goes first in the body, which leaves its steps two rows apart.
+func (f *trunk) armholeRow(edge shaping.Side, step shaping.Step) int {
+	row := f.heights.Underarm + step.Row
+	first := f.tiedFirst()
+	switch {
+	case !tied(step.Method):
+		if f.place == shaping.Hand && f.armhole.mixed() && f.heights.Underarm%2 == 0 {
+			row++ // the next right-side row
+		}
+		return row
+	case f.place == shaping.Hand:
+		if edge != first {
+			row++
+		}
+		return row
+	}
+	split, half := f.heights.NeckStart(), f.firstHalf()
+	if half != first {
+		row++
+	}
+	switch {
+	case edge == half || row > split:
+		return row
+	case half == first && f.heights.Underarm+f.lastTied < split:
+		return row + 1
+	}
+	return row - 1
+}
+
+// armholeStart returns the row at which the drawing of the armhole begins at one edge.
+func (f *trunk) armholeStart(edge shaping.Side) int {
+	if f.armhole.tied() == 0 {
+		return f.heights.Underarm + 1
+	}
+	return f.armholeRow(edge, shaping.Step{Row: 1, Method: f.armhole.tied()})
+}
+
+// underarm returns the stitches taken off at once at one edge.
+func (f *trunk) underarm(edge shaping.Side) shaping.Schedule {
+	if f.widths.BindOff == 0 {
+		return nil
+	}
+	step := shaping.Step{Row: 1, Stitches: -f.widths.BindOff, Method: f.armhole.Several}
+	step.Row = f.armholeRow(edge, step)
+	return shaping.Schedule{step}
+}
+
+// checkUnderarm refuses an armhole whose shoulder begins before the underarms are
+// taken off.
+func (f *trunk) checkUnderarm() error {
+	const enough = 6 // five, and what rounding takes
+	if f.widths.BindOff > 0 && f.lastArmholeRow() < 1 {
+		return fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("%d rows are too few to shape the underarms before the shoulders: %s are enough",
+			f.heights.Armhole, ceilCentimetres(f.gauge.Height(enough))))
+	}
+	return nil
+}
+
+// steepArmhole says which curve would be high enough and how much would have to be
+// taken off before it, as far as there is either.
+func (f *trunk) steepArmhole(d drawing, err error) error {
+	armhole := f.spec.Armhole
+	var found []string
+	for _, near := range nearest(err) {
+		if near.Rules != d.rules {
+			continue
+		}
+		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rows <= f.lastArmholeRow() {
+			found = append(found, "raise armhole.curve to "+ceilCentimetres(f.gauge.Height(near.Rows)))
+		}
+		if atOnce := f.gauge.Width(f.widths.Inset - near.Stitches); near.Rows == d.rows && tied(f.armhole.Several) && atOnce.Cmp(armhole.Inset) < 0 {
+			found = append(found, "raise armhole.bindOff to "+ceilCentimetres(atOnce))
+		}
+	}
+	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= 1 {
+		found = append(found, "methods.armhole bindOff")
+	}
+	want := fmt.Sprintf("%d stitches do not go %s over %d rows: %s", d.stitches, f.armhole.words(), d.rows,
+		ways(found, "lessen the inset, or take it off at once"))
+	if !armhole.Curve.IsZero() {
+		return fitError("armhole.curve", armhole.Curve, want)
+	}
+	return fitError("armhole.inset", armhole.Inset, want)
+}

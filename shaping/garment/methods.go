@@ -1,0 +1,123 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// checkMethods refuses pairs that leave a step without a method.
+func checkMethods(m Methods) error {
+	for _, edge := range []struct {
+		field string
+		pair  Pair
+	}{{"methods.neck", m.Neck}, {"methods.shoulder", m.Shoulder}, {"methods.armhole", m.Armhole}} {
+		if edge.pair.IsZero() {
+			continue
+		}
+		for _, method := range []shaping.Method{edge.pair.Several, edge.pair.Single} {
+			open := method == 0 && edge.pair == By(shaping.Fashioned)
+			if !open && method != shaping.Hold && method != shaping.BindOff && method != shaping.Fashioned {
+				return &Error{Field: edge.field, Given: edge.pair.String(), Want: "hold, bindOff or fashioned, or a list of two of them: for several stitches and for single ones", Err: ErrSpec}
+			}
+		}
+	}
+	return nil
+}
+
+// of returns the method for a step of that many stitches.
+func (p Pair) of(stitches int) shaping.Method {
+	if stitches == 1 {
+		return p.Single
+	}
+	return p.Several
+}
+
+// tied reports whether a method works at one end of a row only: where the row
+// starts or where it ends.
+func tied(m shaping.Method) bool { return m == shaping.Hold || m == shaping.BindOff }
+
+// tied returns the method of the pair that works at one end of a row only, the one
+// for several stitches first; 0 if neither does.
+func (p Pair) tied() shaping.Method {
+	for _, m := range []shaping.Method{p.Several, p.Single} {
+		if tied(m) {
+			return m
+		}
+	}
+	return 0
+}
+
+// mixed reports whether one method of the pair is tied to an end of the row and the
+// other is not.
+func (p Pair) mixed() bool { return p.Several != 0 && tied(p.Several) != tied(p.Single) }
+
+// most returns how many stitches may go at once, 0 for any number.
+func (p Pair) most() int {
+	switch p.Several {
+	case 0:
+		return 1
+	case shaping.Fashioned:
+		return 2 // a double decrease
+	}
+	return 0
+}
+
+// rules returns the rules for an edge worked by the pair, of a panel whose first row
+// starts at start; in the hand that row is a right-side row. They hold for one edge:
+// see alternating for two that follow each other.
+func (p Pair) rules(edge, start shaping.Side, place shaping.Place) shaping.Rules {
+	single := shaping.RulesFor(p.Single, edge, start, place)
+	if p.Several == 0 {
+		return single
+	}
+	rules := shaping.RulesFor(p.Several, edge, start, place)
+	rules.Most = p.most()
+	if p.Single != p.Several {
+		rules.Single = shaping.Beat{Every: single.Every, Phase: single.Phase}
+	}
+	return rules
+}
+
+// alternating returns rules for two edges of which one has its tied steps a row
+// before the other and both have their decreases at the same rows: with the two
+// kinds at odd and at even rows, steps at either edge stay two rows apart. tied and
+// fashioned are the rows before the first step of each kind.
+func (p Pair) alternating(tied, fashioned int) shaping.Rules {
+	rules := shaping.Rules{Every: 2, Phase: tied, Apart: 2, Most: p.most(), Single: shaping.Beat{Every: 2, Phase: fashioned}}
+	if p.Several == shaping.Fashioned {
+		rules.Phase, rules.Single.Phase = fashioned, tied
+	}
+	return rules
+}
+
+// moved returns a copy of the steps, each at another row.
+func moved(steps shaping.Schedule, to func(shaping.Step) int) shaping.Schedule {
+	made := make(shaping.Schedule, len(steps))
+	for i, step := range steps {
+		step.Row = to(step)
+		made[i] = step
+	}
+	return made
+}
+
+// neighbours returns the first step that stands at the row after the one before it.
+func neighbours(steps shaping.Schedule) (step shaping.Step, ok bool) {
+	for i := range steps[:max(len(steps)-1, 0)] {
+		if steps[i+1].Row-steps[i].Row < 2 {
+			return steps[i+1], true
+		}
+	}
+	return shaping.Step{}, false
+}
+
+// words says a pair's way of taking stitches off.
+func (p Pair) words() string {
+	switch p {
+	case By(shaping.Fashioned):
+		return "by single decreases"
+	case Pair{shaping.Fashioned, shaping.Fashioned}:
+		return "by single and double decreases"
+	}
+	return fmt.Sprintf("by %v", p)
+}

@@ -1,0 +1,87 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/curve"
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// drawNeck traces the neck from the end of its flat middle to the neck point.
+func (f *trunk) drawNeck() error {
+	d := drawing{name: "neck", stitches: f.curved(), rows: f.heights.Neck, methods: f.neck}
+	if f.spec.Neck.Shape == RoundNeck && f.neck.most() > 0 && d.stitches > f.neck.most() {
+		return &Error{Field: "methods.neck", Given: f.neck.String(), Err: ErrFit, Want: fmt.Sprintf(
+			"the bottom of a round neck takes several stitches at once, a fashioned decrease takes %d: hold or bindOff, alone or as a list with fashioned for single stitches", f.neck.most())}
+	}
+	var err error
+	if d.edge, err = neckLine(f.spec.Neck.Shape, f.gauge.Width(d.stitches), f.gauge.Height(d.rows)); err != nil {
+		return fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+	}
+	delay := 0 // of the decreases against the traced rows
+	d.rules, delay = f.neckRules()
+	traced, err := d.trace()
+	if err != nil {
+		return f.steepNeck(d, err)
+	}
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		lag := f.later(side, traced)
+		steps := moved(traced, func(step shaping.Step) int {
+			if tied(step.Method) {
+				return f.heights.NeckStart() + step.Row + lag
+			}
+			return f.heights.NeckStart() + step.Row + delay
+		})
+		edge, err := f.worked(d, steps, f.heights.NeckStart()+1+lag)
+		if err != nil {
+			return fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+		}
+		if side == shaping.Left {
+			f.neckEdge.left = edge
+		} else {
+			f.neckEdge.right = edge
+		}
+	}
+	return nil
+}
+
+// neckLine returns the drawn half edge: the quarter of an ellipse for a round neck,
+// a straight line for the others.
+func neckLine(shape NeckShape, width, height gauge.Length) (curve.Edge, error) {
+	if shape == RoundNeck {
+		return curve.QuarterEllipse(width, height)
+	}
+	return curve.Line(width, height)
+}
+
+// neckRules returns the rules for the neck edge of the half that starts at its outer
+// edge, and by how many rows its decreases stand later than traced. On the bed both
+// halves start so. In the hand the other half has its tied steps one row later and its
+// decreases at the same right-side rows: those of the two kinds are traced at odd and
+// at even rows, so that both halves can be worked.
+func (f *trunk) neckRules() (rules shaping.Rules, delay int) {
+	if f.place == shaping.Bed || !f.neck.mixed() {
+		return f.neck.rules(shaping.Left, shaping.Right, f.place), 0
+	}
+	if tied := shaping.RulesFor(f.neck.tied(), shaping.Left, shaping.Right, shaping.Hand).Phase; tied > 0 {
+		return f.neck.alternating(tied, 2), 0
+	}
+	rules = f.neck.alternating(0, 1)
+	rules.Plain = 1
+	return rules, 1
+}
+
+// steepNeck says which depth would do for the decreases, and which methods.
+func (f *trunk) steepNeck(d drawing, err error) error {
+	var found []string
+	for _, near := range nearest(err) {
+		rows := near.Rows + near.Rows%2
+		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rules == d.rules && f.heights.Top()-rows > 1 {
+			found = append(found, "at least "+ceilCentimetres(f.gauge.Height(rows)))
+		}
+	}
+	found = append(found, "methods.neck hold or bindOff")
+	return fitError("neck.depth", f.spec.Neck.Depth, fmt.Sprintf("%d stitches do not go %s over %d rows: %s",
+		d.stitches, f.neck.words(), d.rows, ways(found, "")))
+}

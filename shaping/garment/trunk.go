@@ -1,0 +1,149 @@
+package garment
+
+import (
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
+	"example.com/walewise/shaping/order"
+)
+
+// Front plans the front of a garment, knits it and returns it. It returns an
+// [*Error] that names the field of the spec if the front cannot be made, or asks
+// for something that the package comment says is not planned.
+func Front(s Spec) (Piece, error) {
+	g, err := gaugeOf(s)
+	if err != nil {
+		return Piece{}, err
+	}
+	if err := checkFront(s); err != nil {
+		return Piece{}, err
+	}
+	f := trunk{
+		spec: s, gauge: g, place: s.Setup.place(),
+		neck:     s.Methods.Neck.Or(By(shaping.Hold)),
+		shoulder: s.Methods.Shoulder.Or(By(shaping.Hold)),
+		armhole:  s.Methods.Armhole.Or(Pair{shaping.BindOff, shaping.Fashioned}),
+	}
+	for _, step := range []func() error{
+		f.chooseWidths, f.chooseHeights, f.chooseGroups, f.checkUnderarm, f.drawNeck, f.drawArmhole,
+	} {
+		if err := step(); err != nil {
+			return Piece{}, err
+		}
+	}
+	return f.piece()
+}
+
+// trunk is a front in the making.
+type trunk struct {
+	spec                    Spec
+	gauge                   gauge.Gauge
+	place                   shaping.Place
+	neck, shoulder, armhole Pair
+
+	widths  Widths
+	heights Heights
+	groups  []int // of the shoulder, from tip to neck
+
+	neckEdge    twoEdges // left: the right edge of the left half
+	armholeEdge twoEdges // without what is taken off at once
+	lastTied    int      // row of the traced armhole where its last hold or bind off stands, 0 without one
+}
+
+// carriage returns where row 1 starts.
+func (f *trunk) carriage() shaping.Side {
+	if f.place == shaping.Bed && f.spec.Setup.Carriage == shaping.Left {
+		return shaping.Left
+	}
+	return shaping.Right
+}
+
+// start returns where row n of the body starts.
+func (f *trunk) start(row int) shaping.Side {
+	if row%2 == 1 {
+		return f.carriage()
+	}
+	return f.carriage().Opposite()
+}
+
+// firstHalf returns the side of the half that goes first: where the row after the
+// split starts.
+func (f *trunk) firstHalf() shaping.Side { return f.start(f.heights.NeckStart() + 1) }
+
+// piece orders the rows, knits them and reports.
+func (f *trunk) piece() (Piece, error) {
+	outline := order.Outline{
+		Name: "front", Place: f.place, Carriage: f.carriage(), Panels: f.panels(), Tip: f.firstShoulderRow(),
+	}
+	if f.neck.Several == shaping.BindOff {
+		outline.Centre = order.BoundOff
+	}
+	if f.shoulder.Several != shaping.Hold {
+		outline.Top = order.BoundOff
+	}
+	work, err := order.Arrange(outline)
+	if err != nil {
+		return Piece{}, err
+	}
+	cloth, err := bed.Knit(work)
+	if err != nil {
+		return Piece{}, err
+	}
+	return Piece{
+		Work: work, Cloth: cloth, Spec: f.spec, Gauge: f.gauge,
+		Heights: f.heights, Widths: f.widths,
+		Sizes: f.sizes(), Edges: f.edges(), Warnings: f.warnings(),
+	}, nil
+}
+
+// panels returns the body and its halves in the order in which they are worked.
+func (f *trunk) panels() shaping.Tree {
+	split := f.heights.NeckStart()
+	body := shaping.Panel{
+		Name: shaping.Body, FirstRow: 1, LastRow: split, Needles: shaping.Centred(f.widths.Body),
+		Left:  f.outerSteps(shaping.Left).Between(1, split),
+		Right: f.outerSteps(shaping.Right).Between(1, split),
+	}
+	first := f.firstHalf()
+	return shaping.Tree{body, f.half(body, first), f.half(body, first.Opposite())}
+}
+
+// half returns the half on one side of the body: from the flat middle of the neck to
+// the outer edge, with what the body holds of the shoulder.
+func (f *trunk) half(body shaping.Panel, side shaping.Side) shaping.Panel {
+	needles, flat := body.InWork(body.LastRow), shaping.Centred(f.widths.Flat)
+	first := body.LastRow + 1
+	neck, outer := f.neckEdge.at(side).Schedule, f.outerSteps(side).Between(first, f.top(side))
+	p := shaping.Panel{Name: shaping.RightHalf, Parent: body.Name, FirstRow: first, LastRow: f.top(side), Left: neck, Right: outer}
+	needles.First = shaping.NeedleAt(flatEnd(flat))
+	if side == shaping.Left {
+		p.Name, p.Left, p.Right = shaping.LeftHalf, outer, neck
+		needles = body.InWork(body.LastRow)
+		needles.Last = shaping.NeedleAt(flatEnd(flat) - 1 - flat.Len())
+	}
+	p.Needles = needles.Moved(side, f.shoulderHeld(side, body.LastRow))
+	return p
+}
+
+// flatEnd returns the index of the first needle right of the neck's middle part.
+func flatEnd(flat shaping.Span) int {
+	if flat.IsEmpty() {
+		return 0
+	}
+	return flat.Last.Index() + 1
+}
+
+// curved returns the stitches of the neck on each side of its flat middle.
+func (f *trunk) curved() int { return (f.widths.Neck - f.widths.Flat) / 2 }
+
+// top returns the last row of the half on one side.
+func (f *trunk) top(side shaping.Side) int {
+	return f.heights.Top() + f.later(side, f.neckEdge.at(side).Schedule, f.shoulderSteps(side))
+}
+
+// outerSteps returns everything that happens at one outer edge, in rows of the piece.
+func (f *trunk) outerSteps(edge shaping.Side) shaping.Schedule {
+	steps := f.underarm(edge)
+	steps = append(steps, f.armholeEdge.at(edge).Schedule...)
+	return append(steps, f.shoulderSteps(edge)...)
+}

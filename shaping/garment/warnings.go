@@ -1,0 +1,37 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// warnings says what the knitter should know before starting.
+func (f *trunk) warnings() []string {
+	var list []string
+	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
+	if f.lastTied > 0 && f.armholeStart(shaping.Left) != f.armholeStart(shaping.Right) {
+		first := shaping.Left
+		if f.armholeStart(shaping.Right) < f.armholeStart(shaping.Left) {
+			first = shaping.Right
+		}
+		add("The underarms are shaped one row apart: the %v edge first, the %v edge one row later.", first, first.Opposite())
+	}
+	if f.heights.NeckStart() < f.heights.Tip() && f.heights.NeckStart() <= f.heights.Underarm {
+		add("The neck begins below the underarms: the armholes are shaped in the halves.")
+	}
+	if left, right := f.shoulderSteps(shaping.Left), f.shoulderSteps(shaping.Right); len(left) > 0 && min(left[0].Row, right[0].Row) <= f.heights.NeckStart() {
+		switch {
+		case left[0].Row < right[0].Row:
+			add("The shoulders begin below the neck, the left edge first and the right edge one row later.")
+		case left[0].Row > right[0].Row:
+			add("The shoulders begin below the neck, the right edge first and the left edge one row later.")
+		default:
+			add("The shoulders begin below the neck.")
+		}
+	}
+	if f.top(shaping.Left) > f.top(shaping.Right) {
+		add("The left half is one row later than the right: what is held or bound off at its neck and shoulder happens one row later, and it ends with row %d instead of %d.", f.top(shaping.Left), f.top(shaping.Right))
+	}
+	return list
+}
