@@ -24,7 +24,7 @@ func runFront(t *testing.T, stdin string, args ...string) (stdout, stderr string
 }
 
 func TestDemo(t *testing.T) {
-	for _, form := range []string{"text", "json"} {
+	for _, form := range []string{"text", "json", "csv"} {
 		t.Run(form, func(t *testing.T) {
 			out, _, err := runFront(t, "", "-as", form)
 			if err != nil {
@@ -109,14 +109,17 @@ func TestSpecFromFileAndStandardInput(t *testing.T) {
 	}
 }
 
-func TestRefusals(t *testing.T) {
-	demoWith := func(old, new string) string {
-		text := strings.Replace(string(demo), old, new, 1)
-		if text == string(demo) {
-			t.Fatalf("the demo has no %s", old)
-		}
-		return text
+// replaced returns a document with one place changed; there must be such a place.
+func replaced(t *testing.T, document, old, by string) string {
+	t.Helper()
+	if !strings.Contains(document, old) {
+		t.Fatalf("the document has no %s", old)
 	}
+	return strings.Replace(document, old, by, 1)
+}
+
+func TestRefusals(t *testing.T) {
+	demoWith := func(old, by string) string { return replaced(t, string(demo), old, by) }
 	for _, c := range []struct {
 		why, stdin string
 		says       []string
@@ -160,18 +163,41 @@ func TestRefusals(t *testing.T) {
 }
 
 func TestUsage(t *testing.T) {
-	for _, args := range [][]string{{"-as", "poem"}, {"-nonsense"}, {"demo.json"}, {"-spec"}} {
-		out, messages, err := runFront(t, "", args...)
-		if !errors.Is(err, errUsage) || out != "" || messages == "" {
-			t.Errorf("%q: error %v, printed %q, said %q", args, err, out, messages)
+	t.Chdir(t.TempDir())
+	for _, c := range []struct{ args, says string }{
+		{"-as poem", `-as "poem": json, text or csv`},
+		{"-nonsense", "-nonsense"},
+		{"demo.json", `unexpected "demo.json"`},
+		{"-spec", "-spec"},
+		{"-check", "-check"},
+		{"-out", "-out"},
+		{"-check - -spec -", "-check with -spec"},
+		{"-check - -as text", "-check with -as"},
+		{"-check - -out front", "-check with -out"},
+		{"-check - -force", "-check with -force"},
+		{"-check - plan.json", `unexpected "plan.json"`},
+		{"-out front -as text", "-out with -as"},
+		{"-force", "-force without -out"},
+	} {
+		out, messages, err := runFront(t, string(demo), strings.Fields(c.args)...)
+		if !errors.Is(err, errUsage) || out != "" || !strings.Contains(messages, c.says) {
+			t.Errorf("%s: error %v, printed %q, said %q", c.args, err, out, messages)
 		}
 	}
-	if _, messages, err := runFront(t, "", "-h"); err != nil || !strings.Contains(messages, "-spec") {
-		t.Errorf("-h: error %v, said %q", err, messages)
+	if made := listing(t, "."); len(made) != 0 {
+		t.Errorf("wrong usage made %q", made)
 	}
 	if _, _, err := runFront(t, "", "-spec", filepath.Join(t.TempDir(), "none.json")); !errors.Is(err, os.ErrNotExist) {
 		t.Errorf("a file that does not exist: error %v", err)
 	}
+}
+
+func TestHelp(t *testing.T) {
+	out, messages, err := runFront(t, "", "-h")
+	if err != nil || out != "" {
+		t.Errorf("error %v, printed %q", err, out)
+	}
+	golden.Check(t, "testdata/help.golden", []byte(messages))
 }
 
 // BenchmarkSpecToPlan goes the whole way: the text of a spec to the text of a plan.

@@ -1,4 +1,5 @@
-// Package sheet says a planned piece in words that can be followed at the bed.
+// Package sheet says a planned piece in words that can be followed at the bed or with
+// two needles, and as a table of its rows.
 //
 //	piece, err := garment.Front(spec)
 //	if err != nil {
@@ -9,11 +10,12 @@
 // # Model
 //
 // The sheet is made from the rows of the work and from nothing else, so that what
-// is printed is what the judge has knitted. Every entry begins with the counter
-// reading and the side where the carriage stands, says what to do with which
+// is printed is what the judge has knitted. For the bed every entry begins with the
+// counter reading and the side where the carriage stands, says what to do with which
 // needles and how many rows to knit, and ends with the reading after, the needles
-// in work and their number. Entries that repeat are gathered, with a box to tick for
-// each time. The second half is written out.
+// in work and their number. For the hand it begins with the row and its side, RS or
+// WS, and speaks of stitches from where the row starts. Entries that repeat are
+// gathered, with a box to tick for each time. The second half is written out.
 //
 // # Exactness
 //
@@ -22,5 +24,5 @@
 //
 // # What it does not do
 //
-// It does not plan or judge, and so far it writes for work on the bed only.
+// It does not plan or judge.
 package sheet

@@ -141,13 +141,15 @@ func (e entry) repeats(f entry) bool {
 			return false
 		}
 	}
-	for _, a := range e.before {
-		if a.Do != shaping.DoHold && a.Do != shaping.DoBindOff && a.Do != shaping.DoShift {
-			return false
-		}
+	switch before := e.before; {
+	case len(before) == 1 && before[0].Do == shaping.DoShift:
+		return true
+	case len(before) == 2 && before[0].Do == shaping.DoShift && before[1].Do == shaping.DoShift:
+		return before[0].Toward != before[1].Toward
+	case len(before) == 1 && (before[0].Do == shaping.DoHold || before[0].Do == shaping.DoBindOff):
+		return e.from == f.from // they go on at the same edge
 	}
-	// Holds and bind offs go on at the same edge.
-	return e.from == f.from || e.before[0].Do == shaping.DoShift
+	return false
 }
 
 // sorted returns the actions from left to right.
@@ -158,11 +160,12 @@ func sorted(actions []shaping.Action) []shaping.Action {
 	return actions
 }
 
-// gather groups entries that repeat.
-func gather(list []entry) [][]entry {
+// gather groups entries that repeat, if oneSide is set only those that all start at
+// the same side.
+func gather(list []entry, oneSide bool) [][]entry {
 	var groups [][]entry
 	for _, e := range list {
-		if n := len(groups); n > 0 && groups[n-1][0].repeats(e) {
+		if n := len(groups); n > 0 && groups[n-1][0].repeats(e) && (!oneSide || groups[n-1][0].from == e.from) {
 			groups[n-1] = append(groups[n-1], e)
 			continue
 		}

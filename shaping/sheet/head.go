@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"unicode"
 
@@ -23,7 +24,7 @@ func (s *writer) head() {
 		title = "A garment"
 	}
 	s.line("%s", title)
-	s.line("%s, knitted on the bed with the purl side facing you. Left and right are those of the bed.", capital(s.work.Name))
+	s.para("", capital(s.work.Name)+", "+s.voice.view())
 }
 
 // clean makes a title fit for one line of print.
@@ -96,17 +97,17 @@ func (s *writer) sizeName(size garment.Size) string {
 }
 
 func (s *writer) needs() {
-	w, h := s.piece.Widths, s.piece.Heights
-	needles := s.work.Panels[0].Needles
-	bed := s.piece.Spec.Setup.BedNeedles()
 	s.heading("Needed")
 	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.", gaugeText(s.piece)))
-	s.para("  ", fmt.Sprintf("Cast on %d stitches: needles %v; the bed has L%d-R%d.", w.Body, needles, bed/2, bed/2))
-	if w.Seam > 0 {
-		s.para("  ", fmt.Sprintf("They contain %s at each side that the seam will take.", stitchesText(w.Seam)))
+	materials := s.voice.materials()
+	s.para("  ", materials[0])
+	if seam := s.piece.Widths.Seam; seam > 0 {
+		s.para("  ", fmt.Sprintf("They contain %s at each side that the seam will take.", stitchesText(seam)))
 	}
-	s.para("  ", fmt.Sprintf("The neck point is at row %d; %d rows are knitted in all, as both halves count.", h.Top(), s.piece.Cloth.Rows()))
-	s.para("  ", "Waste yarn, ravel cord, a transfer tool, weights. Row counter.")
+	s.para("  ", fmt.Sprintf("The neck point is at row %d; %d rows are knitted in all, as both halves count.", s.piece.Heights.Top(), s.piece.Cloth.Rows()))
+	for _, m := range materials[1:] {
+		s.para("  ", m)
+	}
 }
 
 func gaugeText(p garment.Piece) string {
@@ -121,17 +122,18 @@ func (s *writer) notes() {
 	s.heading("Shapes in words")
 	for _, e := range s.piece.Edges {
 		if e.Panel == shaping.LeftHalf || (e.Panel == shaping.Body && e.Side == shaping.Left) {
-			continue // the reflection of the one before
+			continue // as the one before, or a row later
+		}
+		atOnce := 0
+		if e.Name == "armhole" {
+			atOnce = s.piece.Widths.BindOff
 		}
 		if len(e.Schedule) == 0 {
+			s.para("  "+e.Name+": ", "upright, without steps.")
 			continue
 		}
-		what := stitchesText(e.Stitches)
-		if bound := s.piece.Widths.BindOff; e.Name == "armhole" && bound > 0 {
-			what = fmt.Sprintf("%d bound off, then %d decreased,", bound, e.Stitches)
-		}
 		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Between the steps and the drawn line lie %s; whole stitches cannot do without %s.",
-			what, capital(spoken(e)), s.area(e.Area), s.area(e.Floor)))
+			stitchesText(e.Stitches+atOnce), capital(s.spoken(e, atOnce)), s.area(e.Area), s.area(e.Floor)))
 	}
 	if len(s.piece.Warnings) > 0 {
 		s.heading("Before you start")
@@ -141,57 +143,84 @@ func (s *writer) notes() {
 	}
 }
 
-// spoken says the schedule of an edge from its first counter reading on.
-func spoken(e garment.Edge) string {
-	runs := e.Schedule.Shifted(e.FirstRow - 1).Phrases()
-	var parts []string
+// wayWords say what a method does with stitches.
+var wayWords = map[shaping.Method]string{
+	shaping.Hold: "on hold", shaping.BindOff: "bound off", shaping.Fashioned: "decreased", shaping.CastOn: "cast on",
+}
+
+// spoken says the schedule of an edge from its first step on, after atOnce stitches
+// taken off at once.
+func (s *writer) spoken(e garment.Edge, atOnce int) string {
+	steps := e.Schedule.Shifted(e.FirstRow - 1)
+	if atOnce > 0 {
+		steps = append(shaping.Schedule{s.firstStep(e.Side)}, steps...)
+	}
 	var short []string
-	for i, run := range runs {
-		if i == 0 && run.Times == 1 {
-			run.Every = 0
-		}
-		parts = append(parts, strings.ReplaceAll(run.String(), "-", ""))
-		if run.Every > 0 {
+	var way shaping.Method
+	text, at := "", 0
+	for i, run := range steps.Phrases() {
+		method := steps[at].Method
+		at += run.Times
+		if run.Times > 1 {
 			short = append(short, run.Shorthand())
 		}
+		switch {
+		case i == 0:
+			if run.Times == 1 {
+				run.Every = 0
+			}
+			text = fmt.Sprintf("at %s %s: ", s.voice.reading(run.From), wayWords[method])
+		case method != way:
+			text += fmt.Sprintf("; %s: ", wayWords[method])
+		default:
+			text += "; "
+		}
+		way = method
+		text += strings.ReplaceAll(run.String(), "-", "")
 	}
-	text := fmt.Sprintf("at counter %03d: %s", runs[0].From-1, strings.Join(parts, "; "))
 	if len(short) > 0 {
 		text += " (rows-stitches-times: " + strings.Join(short, ", ") + ")"
 	}
 	return text
 }
 
-func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
-
-func (s *writer) key() {
-	s.heading("Words")
-	for _, k := range [][2]string{
-		{"counter", "what the row counter shows; 000 before the first row of main yarn"},
-		{"L3, R3", "the third needle left or right of the middle; there is no needle 0"},
-		{"hold", "needles pushed out so that the carriage, set to hold, passes them by; their stitches stay on them"},
-		{"wrap", "lay the yarn under the named held needle before knitting back, or a hole stays"},
-		{"bind off", "with the working yarn from the carriage's end; hang the last loop on the next needle in work, push the emptied needles out of work"},
-		{"in work", "the needles that knitted the last row, and how many they are"},
-		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},
-	} {
-		s.para(fmt.Sprintf("  %-8s ", k[0]), k[1])
+// firstStep returns the first step at an outer edge, in the body or in a half.
+func (s *writer) firstStep(side shaping.Side) shaping.Step {
+	for _, p := range s.work.Panels {
+		if steps := p.At(side); len(steps) > 0 && (p.Parent == "" || s.outer(p.Name) == side) {
+			return steps[0]
+		}
 	}
-	s.para("  ", "Every line begins with what the counter shows and where the carriage stands before it.")
+	return shaping.Step{}
+}
+
+// key writes the words that need a meaning, of short forms only those that the order
+// of work uses.
+func (s *writer) key(work []byte) {
+	s.heading("Words")
+	for _, k := range s.voice.words() {
+		switch {
+		case k[0] == "":
+			s.para("  ", k[1])
+		case !shortForm.MatchString(k[0]) || usesWord(work, k[0]):
+			s.para(fmt.Sprintf("  %-8s  ", k[0]), k[1])
+		}
+	}
+}
+
+// shortForm matches the short forms that may go unused.
+var shortForm = regexp.MustCompile(`^(k2tog|k3tog|p2tog|p3tog|ssk|sssk|ssp|sssp|w&t|BO|even|back)$`)
+
+// usesWord reports whether the text has the word between others.
+func usesWord(text []byte, word string) bool {
+	return regexp.MustCompile(`(^|[^a-zA-Z&])` + regexp.QuoteMeta(word) + `($|[^a-zA-Z&])`).Match(text)
 }
 
 func (s *writer) start() {
-	first := s.work.Rows[0]
-	needles := s.work.Panels[0].Needles
 	s.heading("Start")
-	if s.piece.Spec.Start.Edge == garment.Closed {
-		s.para("  [ ] ", fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
-			needles, needles.Len(), first.From))
-	} else {
-		s.para("  [ ] ", fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
-			needles, needles.Len(), first.From.Opposite(), first.From, first.From))
+	for _, text := range s.voice.start() {
+		s.para("  [ ] ", text)
 	}
-	s.para("  [ ] ", "Hang weights under the stitches and move them up every 10 rows or so; when stitches go on hold, move their weights to those in work beside the turn. Count rows; do not measure on the bed.")
 }
 
 func (s *writer) account() {
@@ -206,13 +235,15 @@ func (s *writer) finish() {
 		s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
 	}
 	if s.piece.Spec.Start.Edge == garment.OnWaste {
-		s.para("  ", "The lower edge is still open on the ravel cord: sew it down as a hem, knit a band onto it or bind it off, then pull the cord out.")
+		s.para("  ", s.voice.lowerEdge())
 	}
 	s.para("  ", "For the neckband, live stitches are picked up one for one and the upright edges beside them by their length.")
-	s.para("  ", "Worn, this piece's right half lies on the wearer's right: it joins the left half of a back knitted with the purl side facing you.")
+	s.para("  ", s.voice.worn())
 	s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides.")
 	s.heading("Take care")
-	s.para("  ", "Latch needles and transfer tools are sharp.")
+	for _, caution := range s.voice.cautions() {
+		s.para("  ", caution)
+	}
 	s.para("  ", "Steam burns, and a hot iron flattens acrylic for good: try it on the swatch, and hold the iron above the fabric.")
 	s.para("  ", "No cords at the neck of children's garments, no loose buttons for infants: follow local product-safety rules.")
 }

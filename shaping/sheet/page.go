@@ -21,6 +21,13 @@ func (p *page) line(format string, args ...any) {
 	}
 }
 
+// verbatim writes text that is set already.
+func (p *page) verbatim(text []byte) {
+	if p.err == nil {
+		_, p.err = p.w.Write(text)
+	}
+}
+
 func (p *page) blank() { p.line("") }
 
 // heading writes a line in capitals after a blank one.

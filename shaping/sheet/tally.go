@@ -40,16 +40,7 @@ func (s *writer) tally(panel string) string {
 			parts = append(parts, fmt.Sprintf("%d %s", n, what))
 		}
 	}
-	add(waste, "on waste yarn")
-	if spans := s.work.Panels[0].Needles.Runs(func(n shaping.Needle) bool { return onHold[n] }); len(spans) > 0 {
-		var names []string
-		sum := 0
-		for _, span := range spans {
-			names = append(names, span.String())
-			sum += span.Len()
-		}
-		add(sum, "on hold ("+strings.Join(names, ", ")+")")
-	}
+	parts = append(parts, s.voice.rest(waste, s.work.Panels[0].Needles.Runs(func(n shaping.Needle) bool { return onHold[n] }))...)
 	add(counted.BoundOff, "bound off")
 	add(counted.Decreased, "decreased")
 	return strings.Join(parts, " + ") + fmt.Sprintf(" = %d", counted.CastOn+counted.Increased)

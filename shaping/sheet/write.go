@@ -1,9 +1,9 @@
 package sheet
 
 import (
+	"bytes"
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"example.com/walewise/shaping"
@@ -12,16 +12,20 @@ import (
 
 // Write writes the instructions of a piece: sizes and needs first, then the words
 // used, the start, the order of work with boxes to tick, the account of the
-// stitches, and how to finish. It returns the first error of w.
+// stitches, and how to finish. A piece for the bed is said by counter readings and
+// needles, one for the hand by rows, right and wrong sides and stitches. It returns
+// the first error of w.
 func Write(w io.Writer, piece garment.Piece) error {
-	s := writer{page: page{w: w}, piece: piece, work: piece.Work}
+	s := &writer{page: page{w: w}, piece: piece, work: piece.Work}
+	s.voice = s.newVoice()
+	work := s.ordered()
 	s.head()
 	s.sizes()
 	s.needs()
 	s.notes()
-	s.key()
+	s.key(work)
 	s.start()
-	s.rows()
+	s.verbatim(work)
 	s.account()
 	s.finish()
 	return s.err
@@ -32,8 +36,19 @@ type writer struct {
 	page
 	piece garment.Piece
 	work  shaping.Work
+	voice voice
 
 	onHold bool // the carriage has been set to hold
+}
+
+// ordered returns the order of work as it is printed.
+func (s *writer) ordered() []byte {
+	var text bytes.Buffer
+	order := *s
+	order.page = page{w: &text}
+	order.voice = order.newVoice()
+	order.rows()
+	return text.Bytes()
 }
 
 // rows writes the order of work panel by panel.
@@ -54,164 +69,114 @@ func (s *writer) panel(list []entry) {
 	first, last := list[0], list[len(list)-1]
 	s.heading(s.work.Name + ", " + first.panel)
 	if first.panel != shaping.Body {
-		s.para("  ", s.opening(first))
+		half, _ := s.work.Panels.Panel(first.panel)
+		s.para("  ", s.voice.opening(first, half))
 		s.blank()
 	}
 	shoulder := false
-	for k, group := range gather(list) {
+	for k, group := range gather(list, s.work.Place == shaping.Hand) {
 		e := group[0]
 		if !shoulder && first.panel != shaping.Body && s.atShoulder(e) {
 			shoulder = true
 			s.line("  From here stitches go at the outer edge too, the %v end: mind the end on every line.", s.outer(e.panel))
 		}
-		place := "at the neck"
-		if s.atShoulder(e) || e.panel == shaping.Body {
-			place = fmt.Sprintf("at the %v edge", e.from.Opposite())
-		}
-		text := said(group, place)
-		if k == 0 {
-			text = s.firstText(e) + " " + knitting(group)
-		}
-		s.entry(len(group), e.counter, e.from, text, group[len(group)-1])
+		s.entry(len(group), s.voice.mark(e.counter, e.from), s.voice.asks(group, k == 0), group[len(group)-1])
 	}
 	s.after(last)
 }
 
 // entry writes one entry with its boxes; result is the entry whose end is shown.
-func (s *writer) entry(boxes, counter int, from shaping.Side, text string, result entry) {
+func (s *writer) entry(boxes int, mark, text string, result entry) {
 	const mostBoxes = 8
 	box := strings.Repeat("[ ]", min(boxes, mostBoxes))
 	if boxes > mostBoxes {
 		box = fmt.Sprintf("[ ] x %d", boxes)
 	}
-	const boxWidth = 12
 	if len(box) > boxWidth {
 		s.line("  %s", box)
 		box = ""
 	}
-	head := fmt.Sprintf("  %-*s %03d %-6v ", boxWidth, box, counter, from)
+	head := fmt.Sprintf("  %-*s %s ", boxWidth, box, mark)
 	s.para(head, text)
-	s.line("%s-> counter %03d; in work %v, %d", strings.Repeat(" ", len(head)), result.to, result.inWork, result.inWork.Len())
+	s.line("%s%s", strings.Repeat(" ", len(head)), s.voice.result(result))
 }
 
-// opening says how things stand when a half begins.
-func (s *writer) opening(e entry) string {
-	p, _ := s.work.Panels.Panel(e.panel)
-	return fmt.Sprintf("Begins at counter %03d with the carriage at the %v, set so that needles on hold do not knit. The half has %v, %d stitches: "+
-		"the neck is at its %v end, the outer edge at its %v end.",
-		e.counter, e.from, p.Needles, p.Needles.Len(), s.outer(e.panel).Opposite(), s.outer(e.panel))
-}
-
-// outer returns the side of a half's outer edge.
-func (s *writer) outer(panel string) shaping.Side {
-	if panel == shaping.LeftHalf {
-		return shaping.Left
-	}
-	return shaping.Right
-}
-
-// atShoulder reports whether the entry takes shoulder stitches out.
-func (s *writer) atShoulder(e entry) bool {
-	if e.counter < s.piece.Heights.Tip()-1 || len(e.before) == 0 {
-		return false
-	}
-	for _, a := range e.before {
-		last := e.inWork.Beyond(s.outer(e.panel), 1).First
-		if (a.Do == shaping.DoHold || a.Do == shaping.DoBindOff) && a.Needles.Contains(last) {
-			return true
-		}
-	}
-	return false
-}
-
-// firstText says what is done before the first row of a panel.
-func (s *writer) firstText(e entry) string {
-	p, _ := s.work.Panels.Panel(e.panel)
-	var text []string
-	var held []shaping.Span
-	for _, a := range e.before {
-		switch a.Do {
-		case shaping.DoCastOn:
-			if s.piece.Heights.Band > 0 {
-				text = append(text, fmt.Sprintf("The %d stitches are on %v. These rows are the band, in rib or for a hem; plain rows would roll.", a.Needles.Len(), a.Needles))
-				continue
-			}
-			text = append(text, once(a, e, ""))
-		case shaping.DoCarriage:
-			text = append(text, fmt.Sprintf("Unthread the carriage and take it to the %v; everything is on hold, so nothing knits. Join the main yarn there, with a tail of 20 cm;", a.Side))
-		case shaping.DoCounter:
-			text = append(text, fmt.Sprintf("counter on, set back to %03d.", a.Counter))
-		case shaping.DoReturn:
-			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold.", a.Needles, stitchesText(a.Needles.Len())))
-		case shaping.DoHold:
-			held = append(held, a.Needles)
-		default:
-			text = append(text, once(a, e, ""))
-		}
-	}
-	if len(held) > 0 {
-		text = append(text, s.heldText(held, p))
-	}
-	if p.Parent != "" && !s.onHold {
-		s.onHold = true
-		text = append([]string{"Set the carriage to hold; it stays so until the last stitches are off."}, text...)
-	}
-	return strings.Join(text, " ")
-}
-
-// heldText says several spans put on hold at once, and what each of them is.
-func (s *writer) heldText(held []shaping.Span, p shaping.Panel) string {
-	if len(held) == 1 && p.Needles.ContainsSpan(held[0]) {
-		return fmt.Sprintf("Put %v on hold at the neck (%s).", held[0], stitchesText(held[0].Len()))
-	}
-	slices.SortFunc(held, func(a, b shaping.Span) int { return a.First.Index() - b.First.Index() })
-	all := shaping.Span{First: held[0].First, Last: held[len(held)-1].Last}
-	var parts []string
-	for _, h := range held {
-		what := fmt.Sprintf("the middle %v (%d)", h, h.Len())
-		if p.Needles.ContainsSpan(h) {
-			what = fmt.Sprintf("the first neck stitches %v (%d)", h, h.Len())
-		} else if name := s.halfWith(h); name != "" {
-			what = fmt.Sprintf("the %s %v (%d)", name, h, h.Len())
-		}
-		parts = append(parts, what)
-	}
-	return fmt.Sprintf("Put %v on hold: %s.", all, strings.Join(parts, ", "))
-}
-
-// halfWith returns the name of the half that the span lies in.
-func (s *writer) halfWith(span shaping.Span) string {
-	for _, p := range s.work.Panels {
-		if p.Parent != "" && p.Needles.ContainsSpan(span) {
-			return p.Name
-		}
-	}
-	return ""
-}
-
-// wasteRows is how many rows of waste yarn are knitted over live stitches.
-const wasteRows = 8
+// boxWidth is the width of the column of boxes.
+const boxWidth = 12
 
 // after says what follows a panel's last row and checks the stitches.
 func (s *writer) after(e entry) {
 	if len(e.after) == 0 {
 		return
 	}
-	for _, a := range e.after {
-		text := ""
-		switch {
-		case a.Do == shaping.DoWaste && a.Needles == e.inWork:
-			text = fmt.Sprintf("Break the yarn with a tail of 20 cm. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
-				wasteRows, a.Needles, stitchesText(a.Needles.Len()))
-		case a.Do == shaping.DoWaste:
-			text = fmt.Sprintf("Push %v (%s, the neck) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off, ready for the neckband. Set the carriage back to knit all needles.",
-				a.Needles, stitchesText(a.Needles.Len()), wasteRows)
-		case a.Do == shaping.DoBindOff:
-			text = fmt.Sprintf("Bind off the last %s: %v. Break the yarn and push the empty needles out of work.", stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
-		default:
-			text = once(a, e, "")
-		}
-		s.para(fmt.Sprintf("  %-12s %03d %-6v ", "[ ]", e.to, e.end), text)
+	head := fmt.Sprintf("  %-*s %s ", boxWidth, "[ ]", s.voice.markAfter(e))
+	s.para(head, s.voice.takenOff(e.after[0], e))
+	neck, other := s.sorted(e.after[1:])
+	if len(neck) > 0 {
+		s.para(head, s.voice.waiting(neck, neckStitches))
+	}
+	for _, strip := range other {
+		s.para(head, s.voice.waiting([]shaping.Span{strip}, "the underarm"))
+	}
+	if len(e.after) > 1 && s.work.Place == shaping.Bed {
+		s.para(head, "Set the carriage back to knit all needles.")
 	}
 	s.para("  Check: ", s.tally(e.panel)+".")
+}
+
+// neckStitches says what live stitches of the neck are.
+const neckStitches = "the neck"
+
+// sorted parts the strips that waited to the end into those of the neck and others:
+// the neck's lie between the shoulders.
+func (s *writer) sorted(after []shaping.Action) (neck, other []shaping.Span) {
+	left, right := s.lastKnit(shaping.LeftHalf), s.lastKnit(shaping.RightHalf)
+	for _, a := range after {
+		if first, last := a.Needles.First.Index(), a.Needles.Last.Index(); first > left.Last.Index() && last < right.First.Index() {
+			neck = append(neck, a.Needles)
+		} else {
+			other = append(other, a.Needles)
+		}
+	}
+	return neck, other
+}
+
+// lastKnit returns the needles of a panel's last row.
+func (s *writer) lastKnit(panel string) shaping.Span {
+	var last shaping.Span
+	for _, row := range s.work.Rows {
+		if row.Panel == panel {
+			last = row.Knit
+		}
+	}
+	return last
+}
+
+// heldByBody returns the shoulder stitches of a half that the body put on hold.
+func (s *writer) heldByBody(half shaping.Panel) int {
+	body := s.work.Panels[0]
+	held := 0
+	for _, step := range body.At(s.outer(half.Name)) {
+		if step.Method == shaping.Hold && step.Row >= s.piece.Heights.Tip()-1 {
+			held -= step.Stitches
+		}
+	}
+	return held
+}
+
+// names lists spans, and count adds up their needles.
+func names(spans []shaping.Span) string {
+	var list []string
+	for _, span := range spans {
+		list = append(list, span.String())
+	}
+	return strings.Join(list, ", ")
+}
+
+func count(spans []shaping.Span) int {
+	sum := 0
+	for _, span := range spans {
+		sum += span.Len()
+	}
+	return sum
 }

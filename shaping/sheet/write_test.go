@@ -10,7 +10,10 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/internal/golden"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -54,7 +57,25 @@ func TestGolden(t *testing.T) {
 	inches := spec()
 	inches.Units = gauge.Inch
 	inches.Armhole = garment.Armhole{Depth: inches.Armhole.Depth}
-	for name, s := range map[string]garment.Spec{"holding": spec(), "binding-off": bindOff, "inches": inches} {
+	shallow := spec()
+	shallow.Neck.Depth, shallow.Neck.Flat = gauge.MustParseLength("1.5 cm"), garment.Exactly(gauge.MustParseLength("9 cm"))
+	vee := spec()
+	vee.Neck = garment.Neck{Shape: garment.VeeNeck, Width: vee.Neck.Width, Depth: gauge.MustParseLength("11 cm")}
+	vee.Methods = garment.Methods{
+		Neck: garment.Pair{Several: shaping.Fashioned, Single: shaping.Fashioned}, Shoulder: garment.By(shaping.BindOff),
+		Armhole: garment.Pair{Several: shaping.Hold, Single: shaping.Fashioned},
+	}
+	hand := spec()
+	hand.Setup.On = shaping.Hand
+	handVee := vee
+	handVee.Setup.On = shaping.Hand
+	handBindOff := bindOff
+	handBindOff.Setup = hand.Setup
+	handBindOff.Methods.Neck.Single = shaping.Fashioned
+	for name, s := range map[string]garment.Spec{
+		"holding": spec(), "binding-off": bindOff, "inches": inches, "shallow": shallow, "vee": vee,
+		"hand-holding": hand, "hand-vee": handVee, "hand-binding-off": handBindOff,
+	} {
 		t.Run(name, func(t *testing.T) {
 			text, _ := write(t, s)
 			golden.Check(t, filepath.Join("testdata", name+".golden"), []byte(text))
@@ -62,40 +83,56 @@ func TestGolden(t *testing.T) {
 	}
 }
 
-var result = regexp.MustCompile(`-> counter (\d+); in work (\S+), (\d+)`)
+var (
+	bedResult  = regexp.MustCompile(`-> counter (\d+); in work (\S+), (\d+)`)
+	handResult = regexp.MustCompile(`-> after row (\d+) \((RS|WS)\): (\d+) sts? in work`)
+)
 
-// Read back, the sheet leads through the work: counter readings rise from entry to
-// entry to the end of each panel, and every reading names the needles that knitted
-// that row.
+// Read back, the sheet leads through the work: readings rise from entry to entry to
+// the end of each panel, and every one names the stitches that were knitted in that
+// row. Everything that is done is said.
 func TestSheetTellsTheWork(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
-		s := spec()
-		s.Body.Width = gauge.Centimetres(decimalOf(rapid.IntRange(28, 60).Draw(rt, "width")))
-		s.Seam.Stitches = rapid.IntRange(0, 2).Draw(rt, "seam")
-		if rapid.Bool().Draw(rt, "no armhole") {
-			s.Armhole = garment.Armhole{Depth: s.Armhole.Depth}
+		s := gen.FrontSpec(gauge.MustParseLength("1 mm")).Draw(rt, "spec")
+		piece, err := garment.Front(s)
+		if err != nil {
+			return
 		}
-		for _, m := range []*garment.Pair{&s.Methods.Neck, &s.Methods.Shoulder} {
-			*m = garment.By(rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.BindOff}).Draw(rt, "method"))
+		var out bytes.Buffer
+		if err := sheet.Write(&out, piece); err != nil {
+			rt.Fatal(err)
 		}
-		s.Setup.Carriage = rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(rt, "carriage")
-		text, piece := write(t, s)
+		text := out.String()
 		rows := piece.Work.Rows
-		at := 0
-		for _, found := range result.FindAllStringSubmatch(text, -1) {
+		at := -1
+		pattern := bedResult
+		if piece.Work.Place == shaping.Hand {
+			pattern = handResult
+		}
+		for _, found := range pattern.FindAllStringSubmatch(text, -1) {
 			counter, _ := strconv.Atoi(found[1])
-			for at < len(rows) && rows[at].CounterAfter() != counter {
+			for at++; at < len(rows) && rows[at].CounterAfter() != counter; {
 				at++
 			}
 			if at == len(rows) {
 				rt.Fatalf("no row left that ends at counter %d", counter)
 			}
-			if got, want := found[2]+" "+found[3], fmt.Sprintf("%v %d", rows[at].Knit, rows[at].Knit.Len()); got != want {
-				rt.Fatalf("at counter %d in work are %s, the sheet says %s", counter, want, got)
+			want := []string{rows[at].Knit.String(), strconv.Itoa(rows[at].Knit.Len())}
+			if piece.Work.Place == shaping.Hand {
+				want[0] = [2]string{"WS", "RS"}[rows[at].Row%2]
+			}
+			if diff := cmp.Diff(want, found[2:]); diff != "" {
+				rt.Fatalf("at counter %d (-in work +said):\n%s", counter, diff)
 			}
 		}
 		if at != len(rows)-1 {
 			rt.Fatalf("the sheet ends with row %d of %d", at+1, len(rows))
+		}
+		if piece.Work.Place == shaping.Hand {
+			if needle := regexp.MustCompile(`\b[LR]\d`).FindString(text); needle != "" {
+				rt.Fatalf("the sheet for the hand names a needle: %s", needle)
+			}
+			return
 		}
 		for _, row := range rows {
 			for _, a := range append(append([]shaping.Action(nil), row.Before...), row.After...) {

@@ -1,0 +1,78 @@
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+)
+
+// errUsage says that the command line was wrong and that this has been printed.
+var errUsage = errors.New("usage")
+
+// errHelp says that the usage was asked for and has been printed.
+var errHelp = flag.ErrHelp
+
+const usage = `frontpiece plans the front of a garment and prints how to knit it.
+
+  frontpiece [-spec FILE] [-as FORM]        print it
+  frontpiece [-spec FILE] -out DIR [-force] write it into a folder in every form
+  frontpiece -check FILE                    knit a plan and say whether it can be
+
+`
+
+// options are what the command line says.
+type options struct {
+	spec, form, out, check string
+	force                  bool
+	given                  map[string]bool // the flags that it has
+}
+
+// parse reads the command line. What is wrong with it is printed to stderr.
+func parse(args []string, stderr io.Writer) (options, error) {
+	o := options{given: map[string]bool{}}
+	flags := flag.NewFlagSet("frontpiece", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	flags.Usage = func() {
+		fmt.Fprint(stderr, usage)
+		flags.PrintDefaults()
+	}
+	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
+	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", formNames()))
+	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", fileNames()))
+	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
+	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
+	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
+		return options{}, errHelp
+	} else if err != nil {
+		return options{}, errUsage
+	}
+	flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
+	if problem := o.problem(flags.Args()); problem != "" {
+		fmt.Fprintf(stderr, "frontpiece: %s\n", problem)
+		return options{}, errUsage
+	}
+	return o, nil
+}
+
+// problem says in a line what is wrong with the options; it is empty if nothing is.
+func (o options) problem(rest []string) string {
+	if len(rest) > 0 {
+		return fmt.Sprintf("unexpected %q: give a spec with -spec, a plan with -check", rest[0])
+	}
+	for _, other := range []string{"spec", "as", "out", "force"} {
+		if o.given["check"] && o.given[other] {
+			return fmt.Sprintf("-check with -%s: it reads a plan and takes no other flag", other)
+		}
+	}
+	switch {
+	case o.given["out"] && o.given["as"]:
+		return "-out with -as: it writes every form, leave -as out"
+	case o.given["force"] && !o.given["out"]:
+		return "-force without -out: name the folder with -out"
+	}
+	if _, ok := outputAs(o.form); !ok {
+		return fmt.Sprintf("-as %q: %s", o.form, formNames())
+	}
+	return ""
+}

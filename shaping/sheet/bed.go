@@ -1,0 +1,190 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+// bedVoice says the work at the bed: counter readings, sides of the carriage, needles.
+type bedVoice struct{ *writer }
+
+// wasteRows is how many rows of waste yarn are knitted over live stitches.
+const wasteRows = 8
+
+func (b bedVoice) view() string {
+	return "knitted on the bed with the purl side facing you. Left and right are those of the bed."
+}
+
+func (b bedVoice) materials() []string {
+	needles := b.work.Panels[0].Needles
+	bed := b.piece.Spec.Setup.BedNeedles()
+	odd := ""
+	if needles.Len()%2 == 1 {
+		odd = "; of an odd number one more lies on the right"
+	}
+	return []string{
+		fmt.Sprintf("Cast on %d stitches: needles %v%s; the bed has L%d-R%d.", needles.Len(), needles, odd, bed/2, bed/2),
+		"Waste yarn, ravel cord, a transfer tool, weights. Row counter.",
+	}
+}
+
+func (b bedVoice) words() [][2]string {
+	return [][2]string{
+		{"counter", "what the row counter shows; 000 before the first row of main yarn"},
+		{"L3, R3", "the third needle left or right of the middle; there is no needle 0"},
+		{"hold", "needles pushed out so that the carriage, set to hold, passes them by; their stitches stay on them"},
+		{"wrap", "lay the yarn under the named held needle before knitting back, or a hole stays"},
+		{"bind off", "with the working yarn from the carriage's end; hang the last loop on the next needle in work, push the emptied needles out of work"},
+		{"in work", "the needles that knitted the last row, and how many they are"},
+		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},
+		{"", "Every line begins with what the counter shows and where the carriage stands before it."},
+	}
+}
+
+func (b bedVoice) start() []string {
+	first, needles := b.work.Rows[0], b.work.Panels[0].Needles
+	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
+		needles, needles.Len(), first.From.Opposite(), first.From, first.From)
+	if b.piece.Spec.Start.Edge == garment.Closed {
+		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
+			needles, needles.Len(), first.From)
+	}
+	return []string{
+		cast,
+		"Hang weights under the stitches and move them up every 10 rows or so; when stitches go on hold, move their weights to those in work beside the turn. Count rows; do not measure on the bed.",
+	}
+}
+
+func (b bedVoice) opening(e entry, half shaping.Panel) string {
+	text := fmt.Sprintf("Begins at counter %03d with the carriage at the %v, set so that needles on hold do not knit. The half has %v, %d stitches: "+
+		"the neck is at its %v end, the outer edge at its %v end; it becomes %s.",
+		e.counter, e.from, half.Needles, half.Needles.Len(), b.outer(e.panel).Opposite(), b.outer(e.panel), b.wearer(e.panel))
+	if held := b.heldByBody(half); held > 0 {
+		text += fmt.Sprintf(" Of them %v (%s) are on hold already, as shoulder.", half.Needles.Edge(b.outer(e.panel), held), stitchesText(held))
+	}
+	return text
+}
+
+func (b bedVoice) mark(counter int, from shaping.Side) string {
+	return fmt.Sprintf("%03d %-6v", counter, from)
+}
+
+func (b bedVoice) markAfter(e entry) string { return b.mark(e.to, e.end) }
+
+func (b bedVoice) result(e entry) string {
+	return fmt.Sprintf("-> counter %03d; in work %v, %d", e.to, e.inWork, e.inWork.Len())
+}
+
+func (b bedVoice) reading(row int) string { return fmt.Sprintf("counter %03d", row-1) }
+
+func (b bedVoice) asks(group []entry, first bool) string {
+	text := b.said(group)
+	if first {
+		text = b.first(group[0]) + " " + knitting(group)
+	}
+	if group[0].holds() && !b.onHold {
+		b.onHold = true
+		text = "Set the carriage to hold; it stays so until the last stitches are off. " + text
+	}
+	return text
+}
+
+// first says what is done before the first row of a panel.
+func (b bedVoice) first(e entry) string {
+	p, _ := b.work.Panels.Panel(e.panel)
+	var text []string
+	var held []shaping.Span
+	var edges []shaping.Action // what the panel's own edges ask for
+	for _, a := range e.before {
+		switch {
+		case a.Do == shaping.DoCastOn && b.piece.Heights.Band > 0:
+			text = append(text, fmt.Sprintf("The %d stitches are on %v. These rows are the band, in rib or for a hem; plain rows would roll.", a.Needles.Len(), a.Needles))
+		case a.Do == shaping.DoCarriage:
+			text = append(text, fmt.Sprintf("Unthread the carriage and take it to the %v; everything is on hold, so nothing knits. Join the main yarn there, with a tail of 20 cm;", a.Side))
+		case a.Do == shaping.DoCounter:
+			text = append(text, fmt.Sprintf("counter on, set back to %03d.", a.Counter))
+		case a.Do == shaping.DoReturn:
+			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold.", a.Needles, stitchesText(a.Needles.Len())))
+		case a.Do == shaping.DoHold:
+			held = append(held, a.Needles)
+		case a.Do == shaping.DoCastOn || a.Separate:
+			text = append(text, b.once(a, e))
+		default:
+			edges = append(edges, a)
+		}
+	}
+	if len(held) > 0 {
+		text = append(text, b.heldText(held, p))
+	}
+	text = append(text, b.done(edges, e)...)
+	return strings.Join(text, " ")
+}
+
+// heldText says several spans put on hold at once, and what each of them is.
+func (b bedVoice) heldText(held []shaping.Span, p shaping.Panel) string {
+	if len(held) == 1 && p.Needles.ContainsSpan(held[0]) {
+		return fmt.Sprintf("Put %v on hold at the neck (%s).", held[0], stitchesText(held[0].Len()))
+	}
+	slices.SortFunc(held, func(a, b shaping.Span) int { return a.First.Index() - b.First.Index() })
+	all := shaping.Span{First: held[0].First, Last: held[len(held)-1].Last}
+	var parts []string
+	for _, h := range held {
+		what := fmt.Sprintf("the middle %v (%d)", h, h.Len())
+		if p.Needles.ContainsSpan(h) {
+			what = fmt.Sprintf("the first neck stitches %v (%d)", h, h.Len())
+		} else if name := b.halfWith(h); name != "" {
+			what = fmt.Sprintf("the %s %v (%d)", name, h, h.Len())
+		}
+		parts = append(parts, what)
+	}
+	return fmt.Sprintf("Put %v on hold: %s.", all, strings.Join(parts, ", "))
+}
+
+func (b bedVoice) takenOff(a shaping.Action, e entry) string {
+	if a.Do == shaping.DoBindOff {
+		return fmt.Sprintf("Bind off the last %s: %v. Break the yarn and push the empty needles out of work.", stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
+	}
+	return fmt.Sprintf("Break the yarn with a tail of 20 cm. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
+		wasteRows, a.Needles, stitchesText(a.Needles.Len()))
+}
+
+func (b bedVoice) waiting(strips []shaping.Span, what string) string {
+	if count(strips) == 1 {
+		return fmt.Sprintf("Lift %s, the stitch of %s, onto a safety pin: it stays live.", names(strips), what)
+	}
+	text := fmt.Sprintf("Push %s (%s, %s) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off", names(strips), stitchesText(count(strips)), what, wasteRows)
+	if what == neckStitches {
+		text += ", ready for the neckband"
+	}
+	if len(strips) > 1 {
+		text += "; the yarn runs past the empty needles between them"
+	}
+	return text + "."
+}
+
+func (b bedVoice) rest(waste int, onHold []shaping.Span) []string {
+	var parts []string
+	if waste > 0 {
+		parts = append(parts, fmt.Sprintf("%d on waste yarn", waste))
+	}
+	if len(onHold) > 0 {
+		parts = append(parts, fmt.Sprintf("%d on hold (%s)", count(onHold), names(onHold)))
+	}
+	return parts
+}
+
+func (b bedVoice) lowerEdge() string {
+	return "The lower edge is still open on the ravel cord: sew it down as a hem, knit a band onto it or bind it off, then pull the cord out."
+}
+
+func (b bedVoice) worn() string {
+	return "Worn, this piece's right half lies on the wearer's right: it joins the left half of a back knitted with the purl side facing you."
+}
+
+func (b bedVoice) cautions() []string {
+	return []string{"Latch needles and transfer tools are sharp."}
+}

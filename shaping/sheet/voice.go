@@ -1,0 +1,127 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/walewise/shaping"
+)
+
+// voice is how the order of work is said: at the bed, or with two needles.
+type voice interface {
+	// view says on which side of the fabric left and right are seen.
+	view() string
+	// materials says what is needed beside the yarn.
+	materials() []string
+	// words are the words and short forms used, each with its meaning.
+	words() [][2]string
+	// start is what is done before row 1, one box each.
+	start() []string
+	// opening says how things stand when a half begins.
+	opening(e entry, half shaping.Panel) string
+	// asks says what an entry, or one that is repeated, asks for; first means that it
+	// begins its panel.
+	asks(group []entry, first bool) string
+	// mark says where an entry begins, in the same width always: the counter reading
+	// and side, or the row.
+	mark(counter int, from shaping.Side) string
+	// markAfter says where what follows a panel's last row begins.
+	markAfter(e entry) string
+	// result says how things stand after an entry.
+	result(e entry) string
+	// takenOff says what becomes of the stitches in work after a panel's last row.
+	takenOff(a shaping.Action, e entry) string
+	// waiting says what becomes of stitches that waited to the end.
+	waiting(strips []shaping.Span, what string) string
+	// rest says where the live stitches of an account are.
+	rest(waste int, onHold []shaping.Span) []string
+	// reading is the number by which a step of an edge at row is found.
+	reading(row int) string
+	// lowerEdge says what becomes of an open lower edge; worn, where the piece lies.
+	lowerEdge() string
+	worn() string
+	// cautions are the dangers of the tools.
+	cautions() []string
+}
+
+// newVoice returns the way of saying the work.
+func (s *writer) newVoice() voice {
+	if s.work.Place == shaping.Hand {
+		return handVoice{s}
+	}
+	return bedVoice{s}
+}
+
+// where says at which edge something is done.
+func (s *writer) where(e entry, edge shaping.Side) string {
+	if e.panel != shaping.Body && edge != s.outer(e.panel) {
+		return "at the neck"
+	}
+	return fmt.Sprintf("at the %v edge", edge)
+}
+
+// outer returns the side of a half's outer edge.
+func (s *writer) outer(panel string) shaping.Side {
+	if panel == shaping.LeftHalf {
+		return shaping.Left
+	}
+	return shaping.Right
+}
+
+// atShoulder reports whether the entry takes shoulder stitches out.
+func (s *writer) atShoulder(e entry) bool {
+	outer := s.outer(e.panel)
+	p, _ := s.work.Panels.Panel(e.panel)
+	step, ok := p.At(outer).At(e.counter + 1)
+	return ok && len(e.before) > 0 && step.Row >= s.piece.Heights.Tip()
+}
+
+// halfWith returns the name of the half that the span lies in.
+func (s *writer) halfWith(span shaping.Span) string {
+	for _, p := range s.work.Panels {
+		if p.Parent != "" && p.Needles.ContainsSpan(span) {
+			return p.Name
+		}
+	}
+	return ""
+}
+
+// wearer says on which side of the wearer a half of a front lies, as it is seen on
+// the facing of the work.
+func (s *writer) wearer(half string) string {
+	side := s.outer(half)
+	if s.work.Facing == shaping.KnitSide {
+		side = side.Opposite() // the front faces away from whoever looks at it
+	}
+	return fmt.Sprintf("the wearer's %v shoulder", side)
+}
+
+func stitchesText(n int) string {
+	if n == 1 {
+		return "1 stitch"
+	}
+	return fmt.Sprintf("%d stitches", n)
+}
+
+func rowsText(n int) string {
+	if n == 1 {
+		return "1 row"
+	}
+	return fmt.Sprintf("%d rows", n)
+}
+
+// nextText follows "the next".
+func nextText(n int) string {
+	if n == 1 {
+		return "stitch"
+	}
+	return stitchesText(n)
+}
+
+// capital returns the text with a capital at its beginning.
+func capital(text string) string {
+	if text == "" {
+		return ""
+	}
+	return strings.ToUpper(text[:1]) + text[1:]
+}
