@@ -8,7 +8,7 @@ type Do uint8
 // The actions. Which fields of an [Action] each of them uses is said there.
 const (
 	DoCastOn     Do = iota + 1 // new loops on all Needles; once, before row 1
-	DoHold                     // Needles out of work, their loops stay on them
+	DoHold                     // Needles left unworked, their loops stay on them: on hold
 	DoReturn                   // held Needles back into work
 	DoWaste                    // Needles onto waste yarn: off, but live
 	DoBindOff                  // Needles bound off

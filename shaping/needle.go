@@ -14,10 +14,10 @@ const MaxNeedle = 1000
 // is no needle between L1 and R1. Use [Needle.Index] and [NeedleAt].
 type Needle int
 
-// L returns needle Ln.
+// L returns needle Ln, for n from 1; L(-3) is R3.
 func L(n int) Needle { return Needle(-n) }
 
-// R returns needle Rn.
+// R returns needle Rn, for n from 1; R(-3) is L3.
 func R(n int) Needle { return Needle(n) }
 
 // NeedleAt returns the needle with the given [Needle.Index].

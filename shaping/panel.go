@@ -2,7 +2,8 @@ package shaping
 
 import "fmt"
 
-// The names of panels and of pieces are fixed.
+// The names of the panels that this library makes. A tree may have other names; a plan
+// document may not.
 const (
 	Body      = "body"
 	RightHalf = "right half"
@@ -82,12 +83,12 @@ func (p Panel) Validate() error {
 		}
 	}
 	for row := range p.shapedRows() {
-		at := fmt.Sprintf("row %d", row)
+		at := func() string { return fmt.Sprintf("row %d", row) } // only for a fault
 		switch inWork := p.InWork(row); {
 		case inWork.IsEmpty():
-			return infeasible(what, at, "a panel keeps at least one stitch in work")
+			return infeasible(what, at(), "a panel keeps at least one stitch in work")
 		case !inWork.IsValid():
-			return infeasible(what, at, fmt.Sprintf("needles are numbered 1 to %d on each side", MaxNeedle))
+			return infeasible(what, at(), fmt.Sprintf("needles are numbered 1 to %d on each side", MaxNeedle))
 		}
 	}
 	return nil
@@ -100,16 +101,16 @@ func (p Panel) validateEdge(edge Side) error {
 		return fmt.Errorf("%s: %w", what, err)
 	}
 	for _, step := range steps {
-		at := fmt.Sprintf("step at row %d", step.Row)
+		at := func() string { return fmt.Sprintf("step at row %d", step.Row) }
 		switch {
 		case step.Row < p.FirstRow || step.Row > p.LastRow:
-			return infeasible(what, at, fmt.Sprintf("the panel has rows %d to %d", p.FirstRow, p.LastRow))
+			return infeasible(what, at(), fmt.Sprintf("the panel has rows %d to %d", p.FirstRow, p.LastRow))
 		case !step.Method.IsValid():
-			return infeasible(what, at, "a step needs a method")
+			return infeasible(what, at(), "a step needs a method")
 		case step.Stitches > 0 && (step.Method == Hold || step.Method == BindOff):
-			return infeasible(what, at, fmt.Sprintf("stitches do not come by %v", step.Method))
+			return infeasible(what, at(), fmt.Sprintf("stitches do not come by %v", step.Method))
 		case step.Stitches < 0 && step.Method == CastOn:
-			return infeasible(what, at, "stitches do not go by castOn")
+			return infeasible(what, at(), "stitches do not go by castOn")
 		}
 	}
 	return nil

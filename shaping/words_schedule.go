@@ -17,11 +17,11 @@ func (p Phrase) String() string {
 	case p.Times == 1:
 		return fmt.Sprintf("%s %d rows later", what, p.Every)
 	case p.Then != 0:
-		return fmt.Sprintf("%s every %s and %s row in turn, %d times", what, Ordinal(p.Every), Ordinal(p.Then), p.Times)
+		return fmt.Sprintf("%s every %s and %s row in turn, %d times", what, ordinal(p.Every), ordinal(p.Then), p.Times)
 	case p.Every == 1:
 		return fmt.Sprintf("%s every row, %d times", what, p.Times)
 	}
-	return fmt.Sprintf("%s every %s row, %d times", what, Ordinal(p.Every), p.Times)
+	return fmt.Sprintf("%s every %s row, %d times", what, ordinal(p.Every), p.Times)
 }
 
 // Shorthand returns the phrase in the shorthand of printed patterns, rows,
@@ -67,8 +67,8 @@ func stitches(n int) string {
 	return fmt.Sprintf("%s%d stitches", sign, n)
 }
 
-// Ordinal returns "1st", "2nd", "3rd", "4th", "11th", ...
-func Ordinal(n int) string {
+// ordinal returns "1st", "2nd", "3rd", "4th", "11th", ...
+func ordinal(n int) string {
 	suffix := "th"
 	if tens := n % 100; tens < 11 || tens > 13 {
 		switch n % 10 {

@@ -17,16 +17,7 @@ func HandFrontBoundOff() shaping.Tree {
 // HandFrontBoundOffHeights returns the wale heights of [HandFrontBoundOff] from
 // R1 to R55.
 func HandFrontBoundOffHeights() []int {
-	var heights []int
-	for _, run := range [][2]int{
-		{7, 126}, {4, 127}, {3, 129}, {2, 131}, {1, 133}, {1, 135}, {1, 137}, {1, 139},
-		{9, 150}, {9, 148}, {9, 146}, {8, 144},
-	} {
-		for range run[0] {
-			heights = append(heights, run[1])
-		}
-	}
-	return heights
+	return heights(7, 126, 4, 127, 3, 129, 2, 131, 1, 133, 1, 135, 1, 137, 1, 139, 9, 150, 9, 148, 9, 146, 8, 144)
 }
 
 // ArmholeFront returns the panels of a front of 60 stitches, the first row from the

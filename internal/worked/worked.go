@@ -1,7 +1,11 @@
 // Package worked holds pieces worked by hand for the tests of several packages.
 package worked
 
-import "example.com/walewise/shaping"
+import (
+	"slices"
+
+	"example.com/walewise/shaping"
+)
 
 // HandFront returns the panels of a front of 110 stitches worked out by hand:
 // neck of 40 with 14 in the middle, shoulders of 35, the neck from row 127, 24
@@ -27,24 +31,7 @@ func HandFront() shaping.Tree {
 
 // HandFrontHeights returns the wale heights of [HandFront] from R1 to R55.
 func HandFrontHeights() []int {
-	var heights []int
-	add := func(count, height int) {
-		for range count {
-			heights = append(heights, height)
-		}
-	}
-	add(11, 126)
-	add(3, 128)
-	add(2, 130)
-	add(1, 132)
-	add(1, 134)
-	add(1, 136)
-	add(1, 138)
-	add(9, 150)
-	add(9, 148)
-	add(9, 146)
-	add(8, 144)
-	return heights
+	return heights(11, 126, 3, 128, 2, 130, 1, 132, 1, 134, 1, 136, 1, 138, 9, 150, 9, 148, 9, 146, 8, 144)
 }
 
 // TinyFront returns the panels of a front of 20 stitches and 12 rows, small
@@ -68,3 +55,12 @@ func TinyFront() shaping.Tree {
 
 // held returns a schedule of holds from pairs of row and stitches.
 func held(pairs ...int) shaping.Schedule { return steps(shaping.Hold, pairs...) }
+
+// heights returns wale heights from pairs of a number of wales and their height.
+func heights(pairs ...int) []int {
+	var list []int
+	for i := 0; i < len(pairs); i += 2 {
+		list = append(list, slices.Repeat(pairs[i+1:i+2], pairs[i])...)
+	}
+	return list
+}

@@ -77,8 +77,6 @@ func (j *judge) checkStart(row *shaping.Row) error {
 		return j.untrue(0, "the row does not say from which side it starts")
 	case j.work.Place == shaping.Hand && row.From != handSide(row.Row, j.work.Facing):
 		return j.impossible(0, fmt.Sprintf("in the hand this row runs from the %v", handSide(row.Row, j.work.Facing)))
-	case row.From != j.carriage && j.work.Place == shaping.Hand:
-		return j.impossible(0, fmt.Sprintf("the row is said to start at the %v, the yarn is at the %v", row.From, j.carriage))
 	case row.From != j.carriage:
 		return j.impossible(0, fmt.Sprintf("the row is said to start at the %v, the carriage stands at the %v", row.From, j.carriage))
 	case j.work.Place == shaping.Bed && j.counter != row.CounterBefore():

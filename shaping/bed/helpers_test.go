@@ -24,6 +24,12 @@ func outline(panels shaping.Tree, centre, top order.Ending) order.Outline {
 	}
 }
 
+// inHand is the same piece on two needles.
+func inHand(o order.Outline) order.Outline {
+	o.Place = shaping.Hand
+	return o
+}
+
 func plan(t fataler, o order.Outline) shaping.Work {
 	t.Helper()
 	w, err := order.Arrange(o)
@@ -48,13 +54,17 @@ type named struct {
 	work shaping.Work
 }
 
-// validWorks returns works that use every action between them.
+// validWorks returns works that use every action between them, on the bed and in the
+// hand.
 func validWorks(t fataler) []named {
 	t.Helper()
 	return []named{
 		{"tiny front", worked.TinyWork()},
+		{"tiny front in the hand", plan(t, inHand(outline(worked.InHand(worked.TinyFront()), order.OnWaste, order.OnWaste)))},
 		{"flared strip", plan(t, outline(worked.FlaredStrip(), order.OnWaste, order.OnWaste))},
+		{"flared strip in the hand", plan(t, inHand(outline(worked.FlaredStrip(), order.OnWaste, order.OnWaste)))},
 		{"armhole front", plan(t, outline(worked.ArmholeFront(), order.BoundOff, order.BoundOff))},
+		{"armhole front in the hand", plan(t, inHand(outline(worked.InHand(worked.ArmholeFront()), order.BoundOff, order.BoundOff)))},
 		{"front by holding", plan(t, outline(worked.HandFront(), order.OnWaste, order.OnWaste))},
 	}
 }

@@ -93,8 +93,8 @@ func increased(w *shaping.Work) {
 	w.Ledger = shaping.Ledger{CastOn: 6, Increased: 1, Live: 7}
 }
 
-// inHand puts the strip on two needles, seen on the right side.
-func inHand(w *shaping.Work) { w.Place, w.Facing = shaping.Hand, shaping.KnitSide }
+// onTwoNeedles works the strip in the hand, seen on the right side.
+func onTwoNeedles(w *shaping.Work) { w.Place, w.Facing = shaping.Hand, shaping.KnitSide }
 
 // Every action is accepted where it can be done and refused where it cannot.
 func TestActions(t *testing.T) {
@@ -107,7 +107,7 @@ func TestActions(t *testing.T) {
 		needle shaping.Needle
 	}{
 		{"plain", func(*shaping.Work) {}, nil, 0, 0},
-		{"plain in the hand", inHand, nil, 0, 0},
+		{"plain in the hand", onTwoNeedles, nil, 0, 0},
 		{"castOn twice", func(w *shaping.Work) { before(w, 2, do(shaping.DoCastOn, sixWide)) }, can, 2, l(3)},
 		{"castOn other needles than the panel's", func(w *shaping.Work) { w.Rows[0].Before[0].Needles = span(l(2), r(3)) }, not, 1, l(2)},
 		{"nothing cast on", func(w *shaping.Work) { w.Rows[0].Before = nil }, can, 1, 0},
@@ -151,6 +151,14 @@ func TestActions(t *testing.T) {
 			knits(w, 2, sixWide)
 		}, can, 2, l(2)},
 		{"return instead of a wrap", func(w *shaping.Work) { hold(w); after(w, 1, do(shaping.DoReturn, one(l(3)))) }, can, 1, l(3)},
+		{"return with a held needle between", func(w *shaping.Work) {
+			heldAndWrapped(w)
+			before(w, 3, do(shaping.DoHold, one(l(2))), do(shaping.DoReturn, one(l(3))))
+			w.Panels[0].Left = shaping.Schedule{
+				{Row: 1, Stitches: -1, Method: shaping.Hold}, {Row: 3, Stitches: -1, Method: shaping.Hold},
+			}
+			knits(w, 3, sixWide)
+		}, can, 3, l(2)},
 		{"return what is not held", func(w *shaping.Work) { before(w, 3, do(shaping.DoReturn, one(l(3)))) }, can, 3, l(3)},
 		{"return and say otherwise", func(w *shaping.Work) {
 			heldAndWrapped(w)
@@ -243,20 +251,20 @@ func TestActions(t *testing.T) {
 		{"carriage at the other side", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCarriage, Side: shaping.Left}) }, can, 3, 0},
 		{"carriage to no side", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCarriage}) }, not, 3, 0},
 		{"carriage in the hand", func(w *shaping.Work) {
-			inHand(w)
+			onTwoNeedles(w)
 			before(w, 3, shaping.Action{Do: shaping.DoCarriage, Side: shaping.Right})
 		}, can, 3, 0},
 		{"counter", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: 2}) }, nil, 0, 0},
 		{"counter at another row", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: 3}) }, not, 3, 0},
 		{"counter below 0", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: -1}) }, can, 3, 0},
 		{"counter in the hand", func(w *shaping.Work) {
-			inHand(w)
+			onTwoNeedles(w)
 			before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: 2})
 		}, can, 3, 0},
 
 		{"no action", func(w *shaping.Work) { before(w, 3, do(0, one(l(3)))) }, not, 3, 0},
 		{"an action on no needles", func(w *shaping.Work) { before(w, 3, do(shaping.DoHold, shaping.Span{})) }, not, 3, 0},
-		{"wrong side in the hand", func(w *shaping.Work) { inHand(w); w.Facing = shaping.PurlSide }, can, 1, 0},
+		{"wrong side in the hand", func(w *shaping.Work) { onTwoNeedles(w); w.Facing = shaping.PurlSide }, can, 1, 0},
 		{"row from no side", func(w *shaping.Work) { w.Rows[2].From = 0 }, not, 3, 0},
 		{"needle beyond the highest", func(w *shaping.Work) { w.Rows[2].Knit = span(l(shaping.MaxNeedle+1), r(3)) }, not, 0, 0},
 		{"moved beyond the highest", func(w *shaping.Work) { before(w, 2, shift(one(l(shaping.MaxNeedle)), shaping.Left)) }, not, 0, 0},
@@ -326,45 +334,6 @@ func TestSplit(t *testing.T) {
 	_, err := bed.Knit(tiny)
 	if got := asRefusal(t, err); !errors.Is(got, bed.ErrUntrue) || got.Panel != shaping.LeftHalf || got.Row != 7 {
 		t.Errorf("a half said to be one needle wider: %v", got)
-	}
-}
-
-// The wale heights of the fronts worked by hand. Common practice, no source.
-func TestHandFronts(t *testing.T) {
-	for _, c := range []struct {
-		name   string
-		panels shaping.Tree
-		top    order.Ending
-		want   []int
-		ledger shaping.Ledger
-	}{
-		{"holding", worked.HandFront(), order.OnWaste, worked.HandFrontHeights(), shaping.Ledger{CastOn: 110, Live: 110}},
-		{"binding off", worked.HandFrontBoundOff(), order.BoundOff, worked.HandFrontBoundOffHeights(), shaping.Ledger{CastOn: 110, BoundOff: 96, Live: 14}},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			cloth := knit(t, plan(t, outline(c.panels, order.OnWaste, c.top)))
-			if len(c.want) != 55 {
-				t.Fatalf("%d heights, want 55", len(c.want))
-			}
-			total := 0
-			for i, want := range c.want {
-				total += 2 * want
-				for _, n := range []shaping.Needle{r(i + 1), l(i + 1)} {
-					if got := cloth.Height(n); got != want {
-						t.Errorf("wale %v is %d high, want %d", n, got, want)
-					}
-				}
-			}
-			if cloth.Loops() != total {
-				t.Errorf("%d loops, want %d", cloth.Loops(), total)
-			}
-			if diff := cmp.Diff(c.ledger, cloth.Ledger()); diff != "" {
-				t.Errorf("ledger (-want +got):\n%s", diff)
-			}
-			if got, want := cloth.Needles(), shaping.Centred(110); got != want {
-				t.Errorf("needles %v, want %v", got, want)
-			}
-		})
 	}
 }
 

@@ -12,7 +12,7 @@ import (
 var longestSide = gauge.MustParseLength("1000 cm")
 
 const (
-	mostNeedles  = 1000
+	mostNeedles  = shaping.MaxNeedle // of both sides
 	mostSeam     = 10
 	longestTitle = 200
 )

@@ -6,6 +6,7 @@ import (
 	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
 )
 
 // Heights are the heights of a front or a back in whole rows.
@@ -26,9 +27,6 @@ func (h Heights) Tip() int { return h.Underarm + h.Armhole }
 // NeckStart returns the counter reading where the neck begins.
 func (h Heights) NeckStart() int { return h.Top() - h.Neck }
 
-// mostRows is the greatest height of a piece in rows.
-const mostRows = 5000
-
 // chooseHeights chooses the rows: the height of the neck point keeps its nearest whole
 // number, drop and neck depth their nearest even ones, and underarm and armhole
 // share what that leaves. In the hand the neck point is even as well, so that the
@@ -41,8 +39,8 @@ func (f *trunk) chooseHeights() error {
 		whole = gauge.Even(gauge.Nearest)
 	}
 	top := g.Rows(total).Round(whole)
-	if top > mostRows {
-		return fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, mostRows))
+	if top > bed.MaxRows {
+		return fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, bed.MaxRows))
 	}
 	h := Heights{
 		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
@@ -78,8 +76,8 @@ func (f *trunk) checkHeights() error {
 	if h.Neck > curve.MaxRows {
 		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, floorCentimetres(g.Height(curve.MaxRows))))
 	}
-	if most := evenDown(mostRows - h.Top() - least + 1); h.Neck > most {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, mostRows, shorten(g, most)))
+	if most := evenDown(bed.MaxRows - h.Top() - least + 1); h.Neck > most {
+		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, bed.MaxRows, shorten(g, most)))
 	}
 	return nil
 }

@@ -17,9 +17,9 @@ func Arrange(o Outline) (shaping.Work, error) {
 		return shaping.Work{}, &Error{Piece: o.Name, Reason: err.Error(), Err: err}
 	}
 	p := &planner{
-		outline:  o,
-		yarn:     start,
-		needles:  make([]state, 2*shaping.MaxNeedle),
+		outline: o,
+		yarn:    start,
+		needles: make([]state, 2*shaping.MaxNeedle),
 		work: shaping.Work{
 			Name: o.Name, Place: o.Place, Facing: o.Place.Facing(), Panels: o.Panels,
 			Rows: make([]shaping.Row, 0, o.Panels.Rows()),

@@ -11,7 +11,7 @@
 //
 // # Model
 //
-// The body is worked first, on all its needles. At a split the half on the
+// On the bed the body is worked first, on all its needles. At a split the half on the
 // carriage's side goes on with the same yarn, while the stitches between the
 // halves and those of the other half are held. Then the yarn is broken, the
 // carriage goes to the outer edge of the other half, the counter goes back, and
@@ -20,13 +20,18 @@
 // at the neck stays held until both halves are done and goes to waste yarn in one
 // strip.
 //
+// In the hand odd rows start at the right and even ones at the left, as seen on the
+// right side. The half where the row after the split starts goes on with the yarn; the
+// other begins with a new end, wherever its first row starts, so that its steps at the
+// ends of rows stand one row later. A decrease leaves one edge stitch outside.
+//
 // Rows and steps are rows of the piece, counted from 1. A step must fall on a row
 // that its method can work: holding where the row ends, binding off and casting on
 // where it starts (see [shaping.RulesFor]).
 //
 // # Errors
 //
-// [Plan] returns an [*Error] that names panel, row and edge and says what would
+// [Arrange] returns an [*Error] that names panel, row and edge and says what would
 // work.
 //
 // # What it does not do

@@ -246,7 +246,7 @@ func TestWrongPhase(t *testing.T) {
 	}
 }
 
-// Every error that Plan returns.
+// Every error that Arrange returns.
 func TestErrors(t *testing.T) {
 	strip := func(left ...shaping.Step) func(*order.Outline) {
 		return func(o *order.Outline) {
