@@ -35,6 +35,15 @@ func TestDemo(t *testing.T) {
 	}
 }
 
+// The second spec of this folder: another neck, other methods, in the hand, in inches.
+func TestVeeInHand(t *testing.T) {
+	out, _, err := runFront(t, "", "-spec", "vee-in-hand.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	golden.Check(t, filepath.Join("testdata", "vee-in-hand.text.golden"), []byte(out))
+}
+
 // What README shows of the output is what the sample prints.
 func TestReadmeIsTrue(t *testing.T) {
 	out, _, err := runFront(t, "")

@@ -21,6 +21,19 @@
 // Seam stitches are added at each outer edge, from the cast on to the shoulder;
 // finished lengths do not contain them.
 //
+// Every edge is worked by a [Pair] of methods, one for steps of two or more stitches
+// and one for single ones. Where a hold or a bind off ties a step to one end of a row,
+// the two edges of the body step one row apart, with equal stitches; decreases fall on
+// the same rows at both. The edge that goes first is named in the warnings.
+//
+//   - On the bed the halves are each other's reflection. A shoulder that begins in the
+//     body, as on a shallow neck, has its tied steps there one row earlier at the edge
+//     whose half goes second.
+//   - In the hand the whole height is even too, so that the right half, seen on the
+//     right side, goes on with the yarn after a wrong-side row. The left half has what
+//     is held or bound off at its neck and shoulder one row later, and then ends one row
+//     later; decreases are on right-side rows.
+//
 // # Exactness
 //
 // Lengths stay exact until a whole number is chosen. Every difference between what
@@ -28,12 +41,13 @@
 //
 // # Errors
 //
-// An [*Error] names the field of the spec. A refusal by the judge, which would be
-// a fault of this library, is returned as it is.
+// An [*Error] names the field of the spec, the rule that blocks it, and what works. A
+// refusal by the judge, which would be a fault of this library, is returned as it is.
 //
 // # What it does not do
 //
-// So far it makes fronts on the bed: round necks by holding or binding off,
-// shoulders by holding or binding off, armholes bound off and then decreased. What
-// a spec asks beyond that is refused by name, never left out in silence.
+// So far it makes fronts with straight sides and round, vee or square necks. Hem and
+// waist, drawn necks, and the other pieces are not planned yet: a front whose spec asks
+// for hem, waist or a drawn neck is refused by name, never made without them. What a
+// spec says of back, sleeves, band, head and yarn does not concern a front.
 package garment
