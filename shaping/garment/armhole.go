@@ -177,7 +177,8 @@ func (f *trunk) steepArmhole(d drawing, err error) error {
 			found = append(found, "raise armhole.bindOff to "+ceilCentimetres(atOnce))
 		}
 	}
-	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= 1 {
+	const second = 3 // the first row after what is taken off at once
+	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= second {
 		found = append(found, "methods.armhole bindOff")
 	}
 	want := fmt.Sprintf("%d stitches do not go %s over %d rows: %s", d.stitches, f.armhole.words(), d.rows,

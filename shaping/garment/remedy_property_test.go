@@ -10,6 +10,7 @@ import (
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/internal/gen"
+	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -61,4 +62,68 @@ func TestNamedLengthsWork(t *testing.T) {
 		}
 	})
 	t.Logf("refusals that name a length: %v", tried)
+}
+
+// TestNamedMethodsWork gives one edge of a sound spec methods that may not be able to
+// work it: whatever the refusal names instead is not refused for that edge.
+func TestNamedMethodsWork(t *testing.T) {
+	edges := map[string]func(*garment.Spec) *garment.Pair{
+		"methods.neck":     func(s *garment.Spec) *garment.Pair { return &s.Methods.Neck },
+		"methods.shoulder": func(s *garment.Spec) *garment.Pair { return &s.Methods.Shoulder },
+		"methods.armhole":  func(s *garment.Spec) *garment.Pair { return &s.Methods.Armhole },
+	}
+	any := rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned})
+	tried := map[string]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		s := gen.FrontSpec(metric).Draw(t, "spec")
+		edge := rapid.SampledFrom([]string{"methods.neck", "methods.shoulder", "methods.armhole"}).Draw(t, "edge")
+		*edges[edge](&s) = garment.Pair{Several: any.Draw(t, "several"), Single: any.Draw(t, "single")}
+		if rapid.Bool().Draw(t, "single decreases") {
+			*edges[edge](&s) = garment.By(shaping.Fashioned)
+		}
+		_, err := garment.Front(s)
+		var refusal *garment.Error
+		if !errors.As(err, &refusal) {
+			return
+		}
+		for named, cure := range cures(refusal, edge, edges[edge]) {
+			cured := s
+			cure(&cured)
+			_, again := garment.Front(cured)
+			tried[strings.TrimRight(named, "0123456789. cm")]++
+			if second := (*garment.Error)(nil); errors.As(again, &second) && second.Field == refusal.Field {
+				t.Fatalf("%v\nwith %s: %v", err, named, again)
+			}
+		}
+	})
+	t.Logf("tried: %v", tried)
+}
+
+// cures returns what a refusal names for an edge, each as a change of the spec.
+func cures(refusal *garment.Error, edge string, pair func(*garment.Spec) *garment.Pair) map[string]change {
+	found := map[string]change{}
+	by := func(p garment.Pair) change { return func(s *garment.Spec) { *pair(s) = p } }
+	methods := refusal.Field == edge || strings.Contains(refusal.Want, edge)
+	for _, m := range []shaping.Method{shaping.Hold, shaping.BindOff} {
+		if methods && strings.Contains(refusal.Want, m.String()) {
+			found[edge+" "+m.String()] = by(garment.By(m))
+		}
+		if methods && strings.Contains(refusal.Want, "as a list with fashioned") {
+			found[edge+" "+m.String()+" and fashioned"] = by(garment.Pair{Several: m, Single: shaping.Fashioned})
+		}
+	}
+	for _, length := range []struct {
+		pattern *regexp.Regexp
+		set     func(*garment.Spec, gauge.Length)
+	}{
+		{regexp.MustCompile(`shoulder\.drop of ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l }},
+		{regexp.MustCompile(`rows: at least ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l }},
+		{regexp.MustCompile(`armhole\.curve to ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = l }},
+		{regexp.MustCompile(`armhole\.bindOff to ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Exactly(l) }},
+	} {
+		if value := length.pattern.FindStringSubmatch(refusal.Want); value != nil {
+			found[value[0]] = func(s *garment.Spec) { length.set(s, gauge.MustParseLength(value[1])) }
+		}
+	}
+	return found
 }

@@ -29,16 +29,17 @@ func (f *trunk) chooseGroups() error {
 }
 
 // steepShoulder says why decreases cannot work the shoulder, and over how many rows
-// they could.
+// they alone could.
 func (f *trunk) steepShoulder(largest, most int) error {
-	drop := 2 * (f.widths.Shoulder - 2) // single stitches, two in the last group
-	if most == 2 {
-		drop = f.widths.Shoulder - 2
-		drop += drop % 2
+	want := fmt.Sprintf("%d stitches go at once, a fashioned decrease takes %d: hold or bindOff", largest, most)
+	if f.shoulder.Single == shaping.Fashioned {
+		drop := f.widths.Shoulder - 2 // two in the last group
+		if most == 1 {
+			drop *= 2
+		}
+		want += ", or a shoulder.drop of " + nearCentimetres(f.gauge.Height(drop+drop%2))
 	}
-	return &Error{Field: "methods.shoulder", Given: f.shoulder.String(), Err: ErrFit, Want: fmt.Sprintf(
-		"%d stitches go at once, a fashioned decrease takes %d: hold or bindOff, or a shoulder.drop of %s",
-		largest, most, nearCentimetres(f.gauge.Height(drop)))}
+	return &Error{Field: "methods.shoulder", Given: f.shoulder.String(), Want: want, Err: ErrFit}
 }
 
 // shoulderSteps returns the steps at one shoulder, from tip to neck. On the bed a
