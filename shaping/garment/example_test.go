@@ -45,6 +45,7 @@ func ExampleFront() {
 	// neckDepth  24 rows     8.0 cm
 	// shoulder   22 stitches 10.0 cm
 	// drop       10 rows     3.3 cm
+	// height    180 rows     60.0 cm
 	// inset      13 stitches 5.9 cm
 	// 112 cast on = 6 decreased + 20 bound off + 86 live
 	// neck.width 45 cm: wider than the body leaves: at most 32.0 cm

@@ -319,6 +319,10 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 			switch s.Name {
 			case "width":
 				most = half
+			case "height":
+				if p.Work.Place == shaping.Bed {
+					most = half
+				}
 			case "length", "armhole":
 				most = gauge.Whole(3).Div(2)
 				if p.Work.Place == shaping.Hand {
@@ -347,9 +351,9 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 		for _, s := range p.Sizes {
 			names = append(names, s.Name)
 		}
-		all := []string{"width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop", "inset"}
+		all := []string{"width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop", "height", "inset"}
 		if p.Spec.Armhole.Inset.IsZero() {
-			all = all[:7]
+			all = all[:8]
 		}
 		if !slices.Equal(names, all) {
 			t.Errorf("sizes %v, want %v", names, all)

@@ -26,7 +26,7 @@ func (p Piece) Name() string { return p.Work.Name }
 // Size is one length of the piece: as asked, as it will be knitted, and by how
 // much the counting of the swatch leaves it uncertain.
 type Size struct {
-	Name      string // "width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop"
+	Name      string // "width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop", "height", "inset"
 	Asked     gauge.Length
 	Knitted   gauge.Length
 	PlusMinus gauge.Length

@@ -21,6 +21,8 @@ func (f *trunk) sizes() []Size {
 		f.wide("shoulder", shoulder, w.Shoulder-w.Seam, "what neck and armholes leave of the body"),
 		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
 	}
+	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
+	sizes = append(sizes, f.high("height", whole, h.Top(), "even, so that the half at the right goes on with the yarn"))
 	if w.Inset > 0 || s.Armhole.Inset.Sign() > 0 {
 		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, "what neck and shoulders leave of the body"))
 	}

@@ -33,5 +33,27 @@ func (f *trunk) warnings() []string {
 	if f.top(shaping.Left) > f.top(shaping.Right) {
 		add("The left half is one row later than the right: what is held or bound off at its neck and shoulder happens one row later, and it ends with row %d instead of %d.", f.top(shaping.Left), f.top(shaping.Right))
 	}
+	for _, edge := range []struct {
+		name  string
+		steps shaping.Schedule
+	}{{"neck", f.neckEdge.right.Schedule}, {"armhole", f.armholeEdge.right.Schedule}} {
+		if single := heldSingly(edge.steps); single >= manyHeld {
+			add("At the %s %d single stitches are held, which leaves small steps; with fashioned for single stitches they are decreased instead.", edge.name, single)
+		}
+	}
 	return list
+}
+
+// manyHeld is how many single stitches held at one edge are worth a word.
+const manyHeld = 4
+
+// heldSingly returns how many steps hold a single stitch.
+func heldSingly(steps shaping.Schedule) int {
+	single := 0
+	for _, step := range steps {
+		if step.Method == shaping.Hold && step.Stitches == -1 {
+			single++
+		}
+	}
+	return single
 }

@@ -61,7 +61,11 @@ func open(text []byte, format string) (*node, error) {
 	case n == nil:
 		return nil, fault("format", "", fmt.Sprintf("the key is missing: write %q", format), nil)
 	case n.kind != letters || n.text != format:
-		return nil, fault("format", n.given(), fmt.Sprintf("only %q can be read here", format), nil)
+		want := fmt.Sprintf("only %q can be read here", format)
+		if format == PlanFormat && n.text == SpecFormat {
+			want += "; this is a spec: make a plan of it first"
+		}
+		return nil, fault("format", n.given(), want, nil)
 	}
 	return root, nil
 }

@@ -28,7 +28,7 @@ func (b bedVoice) materials() []string {
 	}
 	return []string{
 		fmt.Sprintf("Cast on %d stitches: needles %v%s; the bed has L%d-R%d.", needles.Len(), needles, odd, bed/2, bed/2),
-		"Waste yarn, ravel cord, a transfer tool, weights. Row counter.",
+		"Waste yarn, ravel cord, a transfer tool, weights, a row counter.",
 	}
 }
 
@@ -38,7 +38,7 @@ func (b bedVoice) words() [][2]string {
 		{"L3, R3", "the third needle left or right of the middle; there is no needle 0"},
 		{"hold", "needles pushed out so that the carriage, set to hold, passes them by; their stitches stay on them"},
 		{"wrap", "lay the yarn under the named held needle before knitting back, or a hole stays"},
-		{"bind off", "with the working yarn from the carriage's end; hang the last loop on the next needle in work, push the emptied needles out of work"},
+		{"bind off", "with the working yarn from the carriage's end; the last loop goes on the next needle in work, the emptied needles go out of work"},
 		{"in work", "the needles that knitted the last row, and how many they are"},
 		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},
 		{"", "Every line begins with what the counter shows and where the carriage stands before it."},
@@ -50,7 +50,7 @@ func (b bedVoice) start() []string {
 	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
 		needles, needles.Len(), first.From.Opposite(), first.From, first.From)
 	if b.piece.Spec.Start.Edge == garment.Closed {
-		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
+		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge and a tail of 20 cm, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
 			needles, needles.Len(), first.From)
 	}
 	return []string{
@@ -60,7 +60,7 @@ func (b bedVoice) start() []string {
 }
 
 func (b bedVoice) opening(e entry, half shaping.Panel) string {
-	text := fmt.Sprintf("Begins at counter %03d with the carriage at the %v, set so that needles on hold do not knit. The half has %v, %d stitches: "+
+	text := fmt.Sprintf("Begins at counter %03d with the carriage at the %v. The half has %v, %d stitches: "+
 		"the neck is at its %v end, the outer edge at its %v end; it becomes %s.",
 		e.counter, e.from, half.Needles, half.Needles.Len(), b.outer(e.panel).Opposite(), b.outer(e.panel), b.wearer(e.panel))
 	if held := b.heldByBody(half); held > 0 {
@@ -86,6 +86,9 @@ func (b bedVoice) asks(group []entry, first bool) string {
 	if first {
 		text = b.first(group[0]) + " " + knitting(group)
 	}
+	if held, edge := b.underarmDone(group[len(group)-1]); held > 0 {
+		text += fmt.Sprintf(" Hang a small weight on the %s held at the %v edge: they stay on hold to the end.", stitchesText(held), edge)
+	}
 	if group[0].holds() && !b.onHold {
 		b.onHold = true
 		text = "Set the carriage to hold; it stays so until the last stitches are off. " + text
@@ -102,13 +105,11 @@ func (b bedVoice) first(e entry) string {
 	for _, a := range e.before {
 		switch {
 		case a.Do == shaping.DoCastOn && b.piece.Heights.Band > 0:
-			text = append(text, fmt.Sprintf("The %d stitches are on %v. These rows are the band, in rib or for a hem; plain rows would roll.", a.Needles.Len(), a.Needles))
-		case a.Do == shaping.DoCarriage:
-			text = append(text, fmt.Sprintf("Unthread the carriage and take it to the %v; everything is on hold, so nothing knits. Join the main yarn there, with a tail of 20 cm;", a.Side))
-		case a.Do == shaping.DoCounter:
-			text = append(text, fmt.Sprintf("counter on, set back to %03d.", a.Counter))
+			text = append(text, fmt.Sprintf("The %d stitches are on %v. %s and set the counter to %03d.", a.Needles.Len(), a.Needles, b.bandText(), b.piece.Heights.Band))
+		case a.Do == shaping.DoCarriage || a.Do == shaping.DoCounter: // see changeOver
 		case a.Do == shaping.DoReturn:
-			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold.", a.Needles, stitchesText(a.Needles.Len())))
+			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold. Join the main yarn at the %v with a tail of 20 cm: the first stitch to knit is %v.",
+				a.Needles, stitchesText(a.Needles.Len()), e.from, a.Needles.End(e.from)))
 		case a.Do == shaping.DoHold:
 			held = append(held, a.Needles)
 		case a.Do == shaping.DoCastOn || a.Separate:
@@ -141,15 +142,30 @@ func (b bedVoice) heldText(held []shaping.Span, p shaping.Panel) string {
 		}
 		parts = append(parts, what)
 	}
+	if len(parts) == 1 {
+		return fmt.Sprintf("Put %s on hold.", parts[0])
+	}
 	return fmt.Sprintf("Put %v on hold: %s.", all, strings.Join(parts, ", "))
 }
 
 func (b bedVoice) takenOff(a shaping.Action, e entry) string {
 	if a.Do == shaping.DoBindOff {
-		return fmt.Sprintf("Bind off the last %s: %v. Break the yarn and push the empty needles out of work.", stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
+		return fmt.Sprintf("Bind off the last %s, %v, break the yarn with a tail of 20 cm and draw it through the last loop. Push the empty needles out of work.",
+			stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
 	}
-	return fmt.Sprintf("Break the yarn with a tail of 20 cm. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
-		wasteRows, a.Needles, stitchesText(a.Needles.Len()))
+	return fmt.Sprintf("Break the yarn with a tail of %s. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
+		shoulderTail, wasteRows, a.Needles, stitchesText(a.Needles.Len()))
+}
+
+func (b bedVoice) changeOver(_, next entry) string {
+	return fmt.Sprintf("Take the carriage, unthreaded, to the %v: everything is on hold, so nothing knits. Counter on, set back to %03d.", next.from, next.counter)
+}
+
+func (b bedVoice) putBack() string {
+	if !b.onHold {
+		return ""
+	}
+	return "Set the carriage back to knit all needles."
 }
 
 func (b bedVoice) waiting(strips []shaping.Span, what string) string {
@@ -178,7 +194,10 @@ func (b bedVoice) rest(waste int, onHold []shaping.Span) []string {
 }
 
 func (b bedVoice) lowerEdge() string {
-	return "The lower edge is still open on the ravel cord: sew it down as a hem, knit a band onto it or bind it off, then pull the cord out."
+	if b.piece.Heights.Band > 0 {
+		return "The edge below the band is still open on the ravel cord: bind it off, then pull the cord out."
+	}
+	return "The lower edge is still open on the ravel cord: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or bind it off; then pull the cord out."
 }
 
 func (b bedVoice) worn() string {

@@ -104,7 +104,7 @@ func (s *writer) once(a shaping.Action, e entry) string {
 		return fmt.Sprintf("Push %v (%s) back into work by hand; the carriage stays set to hold.", a.Needles, stitchesText(n))
 	case shaping.DoBindOff:
 		if a.Separate {
-			return fmt.Sprintf("Bind off the %s in the middle, %v, with a separate length of yarn.", stitchesText(n), a.Needles)
+			return fmt.Sprintf("With a separate length of yarn, tails of 20 cm, bind off the %s in the middle, %v, draw the end through the last loop and push %s out of work.", stitchesText(n), a.Needles, thisNeedle(n))
 		}
 		return fmt.Sprintf("Bind off %s %s: %v; push %s out of work.", stitchesText(n), s.where(e, e.from), fromEnd(a.Needles, e.from), thisNeedle(n))
 	case shaping.DoCastOnEdge:

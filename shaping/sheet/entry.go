@@ -79,15 +79,15 @@ func begins(w shaping.Work, i int, list []entry, stops []int) bool {
 
 // stepRows returns after how many rows the last entry ends though only plain rows
 // follow: at the next action if they are few, else after as many as the step before
-// had. An odd row after a hold, which changes the end where the carriage waits, is
-// always an entry of its own.
+// had. In a half an odd row after a hold, which changes the end where the carriage
+// waits, is always an entry of its own.
 func stepRows(w shaping.Work, i int, list []entry) int {
 	last := list[len(list)-1]
 	all := last.rows()
 	for ; i < len(w.Rows) && len(w.Rows[i].Before) == 0 && w.Rows[i].Panel == last.panel; i++ {
 		all++
 	}
-	if all <= longestStep && (all%pair == 0 || !last.holds()) {
+	if all <= longestStep && (all%pair == 0 || !last.holds() || last.panel == shaping.Body) {
 		return all
 	}
 	if len(list) > 1 && !last.holds() {

@@ -19,7 +19,7 @@ func (h handVoice) view() string {
 func (h handVoice) materials() []string {
 	return []string{
 		fmt.Sprintf("CO %s.", stsText(h.work.Panels[0].Needles.Len())),
-		"Needles that give this gauge, two stitch holders or waste yarn, a row counter.",
+		fmt.Sprintf("Needles that give this gauge, %d stitch holders or lengths of waste yarn, a row counter.", h.holders()),
 	}
 }
 
@@ -47,12 +47,28 @@ func (h handVoice) words() [][2]string {
 	}
 }
 
+// holders returns how many stitch holders are in use at once at most: for the other
+// half, for the neck, for a live shoulder, for two underarms.
+func (h handVoice) holders() int {
+	needed := 1
+	if h.liveNeck() > 0 {
+		needed++
+	}
+	if h.work.Rows[len(h.work.Rows)-1].After[0].Do == shaping.DoWaste {
+		needed++
+	}
+	if h.lastUnderarmHold(shaping.Left) > 0 {
+		needed += 2
+	}
+	return needed
+}
+
 func (h handVoice) start() []string {
 	sts := stsText(h.work.Panels[0].Needles.Len())
 	if h.piece.Spec.Start.Edge == garment.Closed {
-		return []string{fmt.Sprintf("CO %s. The cast on is not a row; row 1 is a RS row.", sts)}
+		return []string{fmt.Sprintf("CO %s with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}
 	}
-	return []string{fmt.Sprintf("CO %s over waste yarn, so that the lower edge stays open for a hem or a band, and leave a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}
+	return []string{fmt.Sprintf("CO %s over waste yarn, so that the lower edge stays open for a hem or a band, and change to main yarn with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}
 }
 
 func (h handVoice) opening(e entry, half shaping.Panel) string {
@@ -78,36 +94,47 @@ func (h handVoice) reading(row int) string { return fmt.Sprintf("row %d", row) }
 
 func (h handVoice) takenOff(a shaping.Action, e entry) string {
 	n := stsText(a.Needles.Len())
+	text := fmt.Sprintf("Break the yarn with a tail of %s. Slip the %s to a holder: they stay live for joining.", shoulderTail, n)
 	if a.Do == shaping.DoBindOff {
-		return fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
+		text = fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
 	}
-	return fmt.Sprintf("Break the yarn with a tail of 20 cm. Slip the %s to a holder: they stay live for joining.", n)
+	if held := h.neckHeld(e.panel); held > 0 && !h.isLast(e.panel) {
+		text += fmt.Sprintf(" Slip the %s that wait at the neck to the holder of the middle, in the same order.", stsText(held))
+	}
+	return text
 }
 
+func (h handVoice) changeOver(entry, entry) string { return "" }
+
+func (h handVoice) putBack() string { return "" }
+
 func (h handVoice) waiting(strips []shaping.Span, what string) string {
-	text := fmt.Sprintf("Put all %s of %s that wait on holders", stsText(count(strips)), what)
-	if count(strips) == 1 {
-		text = fmt.Sprintf("Put the st of %s that waits on a holder", what)
+	switch n := count(strips); {
+	case what != neckStitches:
+		return "" // on its holder since its last row
+	case n == 1:
+		return "The st of the neck is on its holder, ready for the neckband."
+	default:
+		return fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", stsText(n))
 	}
-	if what == neckStitches {
-		text += ", ready for the neckband"
-	}
-	return text + "."
 }
 
 func (h handVoice) rest(waste int, onHold []shaping.Span) []string {
 	var parts []string
 	if waste > 0 {
-		parts = append(parts, fmt.Sprintf("%d on holders", waste))
+		parts = append(parts, fmt.Sprintf("%d taken off live", waste))
 	}
 	if len(onHold) > 0 {
-		parts = append(parts, fmt.Sprintf("%d waiting", count(onHold)))
+		parts = append(parts, fmt.Sprintf("%d waiting or on holders", count(onHold)))
 	}
 	return parts
 }
 
 func (h handVoice) lowerEdge() string {
-	return "The lower edge is still open on the waste yarn: pick up its sts for a hem or a band or bind them off, then pull the waste yarn out."
+	if h.piece.Heights.Band > 0 {
+		return "The edge below the band is still open on the waste yarn: bind it off, then pull the waste yarn out."
+	}
+	return "The lower edge is still open on the waste yarn: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or bind it off; then pull the waste yarn out."
 }
 
 func (h handVoice) worn() string {

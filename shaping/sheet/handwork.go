@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/walewise/shaping"
@@ -23,40 +24,76 @@ func (h handVoice) asks(group []entry, first bool) string {
 			rows = append(rows, fmt.Sprint(e.counter+1))
 			left = append(left, fmt.Sprint(e.inWork.Len()))
 		}
-		return fmt.Sprintf("%d times, at rows %s: %s. %s In turn %s sts are in work.",
-			len(group), strings.Join(rows, ", "), h.row(e, own, true), h.after(e, "Each time then "), strings.Join(left, ", "))
+		return spaced(fmt.Sprintf("%d times, at rows %s: %s.", len(group), strings.Join(rows, ", "), h.row(e, own, true)),
+			h.after(e, "Each time then "), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")), h.toHolder(group[len(group)-1]))
 	}
-	return strings.TrimSpace(strings.Join(append(sentences, capital(h.row(e, own, false))+"."), " ") + " " + h.after(e, ""))
+	return spaced(strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), h.after(e, ""))
+}
+
+// spaced joins sentences, leaving out empty ones.
+func spaced(sentences ...string) string {
+	return strings.Join(slices.DeleteFunc(sentences, func(s string) bool { return s == "" }), " ")
+}
+
+// toHolder says that the stitches of an underarm are slipped to a holder when the last
+// of them have been left.
+func (h handVoice) toHolder(e entry) string {
+	held, edge := h.underarmDone(e)
+	if held == 0 {
+		return ""
+	}
+	return fmt.Sprintf("Slip the %s that wait at the %v edge to a holder: they stay live for the sleeve.", stsText(held), edge)
 }
 
 // leadIn says what is done before the first row of a panel, but for what its own
 // edges ask for.
 func (h handVoice) leadIn(e entry) []string {
 	p, _ := h.work.Panels.Panel(e.panel)
-	var text, away []string
+	switch {
+	case p.Parent == "" && h.piece.Heights.Band > 0:
+		return []string{fmt.Sprintf("%s and go on with row %d.", h.bandText(), h.piece.Heights.Band+1)}
+	case p.Parent == "":
+		return nil
+	case h.isLast(e.panel):
+		return []string{h.takeUp(e, p)}
+	}
+	return h.split(e, p)
+}
+
+// split says how the stitches behind the first half are put away.
+func (h handVoice) split(e entry, p shaping.Panel) []string {
+	text := []string{fmt.Sprintf("First slip the %s of this half to the right needle.", stsText(h.inWorkBefore(p)))}
 	for _, a := range e.before {
 		n := stsText(a.Needles.Len())
+		other := h.halfWith(a.Needles)
 		switch {
-		case a.Do == shaping.DoCastOn && h.piece.Heights.Band > 0:
-			text = append(text, "These rows are the band, in rib or for a hem; plain rows would roll.")
-		case a.Do == shaping.DoReturn && e.counter+1 == p.FirstRow && a.Needles.Len() > 0 && e.before[0] == a:
-			edge := "neck"
-			if e.from == h.outer(e.panel) {
-				edge = "outer edge"
+		case a.Separate:
+			text = append(text, fmt.Sprintf("With a separate length of yarn, tails of 20 cm, BO the next %s and draw the end through the last loop.", n))
+		case a.Do == shaping.DoHold && other != "" && !p.Needles.ContainsSpan(a.Needles):
+			half, _ := h.work.Panels.Panel(other)
+			if wait := half.Needles.Len() - a.Needles.Len(); wait > 0 {
+				n = fmt.Sprintf("%s (with the %d that wait)", stsText(half.Needles.Len()), wait)
 			}
-			text = append(text, fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", n, e.panel, edge))
-		case a.Do == shaping.DoBindOff && a.Separate:
-			text = append(text, fmt.Sprintf("Slip the sts before them out of the way and BO the %s in the middle with a separate length of yarn.", n))
+			text = append(text, fmt.Sprintf("Slip the last %s, the %s, to a holder.", n, other))
 		case a.Do == shaping.DoHold && !p.Needles.ContainsSpan(a.Needles):
-			what := "in the middle"
-			if name := h.halfWith(a.Needles); name != "" {
-				what = "of the " + name
-			}
-			away = append(away, fmt.Sprintf("the %s %s", n, what))
+			text = append(text, fmt.Sprintf("Slip the next %s, the middle, to a holder.", n))
 		}
 	}
-	if len(away) > 0 {
-		text = append(text, fmt.Sprintf("Slip %s to holders; go on with the yarn of the body.", strings.Join(away, " and ")))
+	return append(text, "Slip the first ones back and go on with the yarn of the body.")
+}
+
+// inWorkBefore returns the stitches in work of a half before its first row.
+func (h handVoice) inWorkBefore(p shaping.Panel) int { return p.Needles.Len() - h.heldByBody(p) }
+
+// takeUp says how the second half is begun.
+func (h handVoice) takeUp(e entry, p shaping.Panel) string {
+	edge := "neck"
+	if e.from == h.outer(e.panel) {
+		edge = "outer edge"
+	}
+	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", stsText(p.Needles.Len()), e.panel, edge)
+	if held := h.heldByBody(p); held > 0 {
+		text += fmt.Sprintf(" The %s at the %v edge go on waiting.", stsText(held), h.outer(e.panel))
 	}
 	return text
 }
@@ -93,6 +130,8 @@ func (h handVoice) after(e entry, lead string) string {
 		return ""
 	case rest == 1 && e.holds():
 		text = stroke(e.counter+2) + " back."
+	case rest == 1 && h.waits(e.panel, e.from, e.counter+2):
+		text = stroke(e.counter+2) + " 1 row, to the turn."
 	case rest == 1:
 		text = stroke(e.counter+2) + " 1 row."
 	default:
@@ -118,21 +157,20 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 	row := e.counter + 1
 	k := stroke(row)
 	begin, end := "", ""
+	done := 0 // stitches in work that are on the right needle after the beginning
 	for i := 0; i < len(own); i++ {
 		a := own[i]
 		n := a.Needles.Len()
 		switch a.Do {
 		case shaping.DoBindOff:
 			begin = fmt.Sprintf("BO %s %s", stsText(n), h.where(e, e.from))
+			done = 1
 		case shaping.DoCastOnEdge:
 			begin = fmt.Sprintf("CO %s %s", stsText(n), h.where(e, e.from))
 		case shaping.DoHold:
-			if begin == "" && !again {
-				end = fmt.Sprintf("%s%d, w&t: %s unworked %s", k, e.inWork.Len(), stay(n), h.where(e, e.from.Opposite()))
-			} else if again {
+			end = fmt.Sprintf("%s%d, w&t: %s unworked %s", k, e.inWork.Len()-done, stay(n), h.where(e, e.from.Opposite()))
+			if again {
 				end = fmt.Sprintf("%s to the last %s in work, w&t", k, lastText(n))
-			} else {
-				end = fmt.Sprintf("%s until %s are on the right needle, w&t: %s unworked %s", k, stsText(e.inWork.Len()), stay(n), h.where(e, e.from.Opposite()))
 			}
 		case shaping.DoReturn:
 			end = fmt.Sprintf("%s all %s, those that waited with their wraps: work each wrap together with its st", k, stsText(e.inWork.Len()))
@@ -144,17 +182,18 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 			}
 			if a.Toward == e.from.Opposite() {
 				begin = strings.TrimPrefix(edgeSts(k, n)+", ", ", ") + together(row, true, gone)
+				done = n
 				continue
 			}
 			end = fmt.Sprintf("%s to last %s, %s", k, stsText(n+gone), strings.TrimSuffix(together(row, false, gone)+", "+edgeSts(k, n), ", "))
-			if h.waits(e) {
+			if h.waits(e.panel, e.from.Opposite(), row) {
 				end = fmt.Sprintf("%s to %s before the turn, %s, turn", k, stsText(n+gone), strings.TrimSuffix(together(row, false, gone)+", "+edgeSts(k, n), ", "))
 			}
 		}
 	}
 	if end == "" {
 		end = k + " to end"
-		if h.waits(e) {
+		if h.waits(e.panel, e.from.Opposite(), row) {
 			end = k + " to the turn, turn"
 		}
 	}
@@ -184,17 +223,21 @@ func together(row int, begin bool, gone int) string {
 	return [3]string{1: "ssp", 2: "sssp"}[gone]
 }
 
-// waits reports whether stitches wait unworked beyond the end of the entry's rows.
-func (h handVoice) waits(e entry) bool {
-	p, _ := h.work.Panels.Panel(e.panel)
-	end := e.from.Opposite()
-	steps := p.At(end)
-	if p.Parent != "" && end == h.outer(e.panel) {
-		steps = append(h.work.Panels[0].At(end).Between(1, p.FirstRow-1), steps...)
+// waits reports whether stitches wait unworked on the needle beyond an edge at row:
+// those of an underarm are on a holder when the last of them have been left.
+func (h handVoice) waits(panel string, edge shaping.Side, row int) bool {
+	underarm := 0
+	if panel == shaping.Body || edge == h.outer(panel) {
+		underarm = h.lastUnderarmHold(edge)
 	}
-	for _, step := range steps {
-		if step.Method == shaping.Hold && step.Row <= e.counter {
-			return true
+	for _, p := range h.work.Panels {
+		if p.Name != panel && (p.Parent != "" || edge != h.outer(panel)) {
+			continue
+		}
+		for _, step := range p.At(edge) {
+			if step.Method == shaping.Hold && step.Row < row && (step.Row > underarm || row <= underarm) {
+				return true
+			}
 		}
 	}
 	return false

@@ -15,7 +15,7 @@ import (
 var sizeNames = map[string]string{
 	"width": "width", "length": "cast on to underarm", "armhole": "armhole depth",
 	"neckWidth": "neck width", "neckDepth": "neck depth", "shoulder": "each shoulder",
-	"drop": "shoulder drop", "inset": "armhole inset, each",
+	"drop": "shoulder drop", "height": "whole height", "inset": "armhole inset, each",
 }
 
 func (s *writer) head() {
@@ -75,7 +75,7 @@ func (s *writer) signed(l gauge.Length) string {
 func (s *writer) sizes() {
 	s.heading("Sizes")
 	s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
-	s.line("  a stitch and half a row leaves uncertain.")
+	s.line("  a stitch and half a row leaves uncertain. The armhole ends at the shoulder's outer end.")
 	s.blank()
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
@@ -104,7 +104,7 @@ func (s *writer) needs() {
 	if seam := s.piece.Widths.Seam; seam > 0 {
 		s.para("  ", fmt.Sprintf("They contain %s at each side that the seam will take.", stitchesText(seam)))
 	}
-	s.para("  ", fmt.Sprintf("The neck point is at row %d; %d rows are knitted in all, as both halves count.", s.piece.Heights.Top(), s.piece.Cloth.Rows()))
+	s.para("  ", fmt.Sprintf("The piece is %d rows high where neck and shoulder meet; %d rows are knitted in all, as both halves count.", s.piece.Heights.Top(), s.piece.Cloth.Rows()))
 	for _, m := range materials[1:] {
 		s.para("  ", m)
 	}
@@ -122,18 +122,15 @@ func (s *writer) notes() {
 	s.heading("Shapes in words")
 	for _, e := range s.piece.Edges {
 		if e.Panel == shaping.LeftHalf || (e.Panel == shaping.Body && e.Side == shaping.Left) {
-			continue // as the one before, or a row later
+			continue // said with the one at the right
 		}
-		atOnce := 0
-		if e.Name == "armhole" {
-			atOnce = s.piece.Widths.BindOff
-		}
-		if len(e.Schedule) == 0 {
+		steps, other := s.steps(e), s.steps(s.opposite(e))
+		if len(steps) == 0 {
 			s.para("  "+e.Name+": ", "upright, without steps.")
 			continue
 		}
-		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Between the steps and the drawn line lie %s; whole stitches cannot do without %s.",
-			stitchesText(e.Stitches+atOnce), capital(s.spoken(e, atOnce)), s.area(e.Area), s.area(e.Floor)))
+		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
+			stitchesText(-steps.Total()), capital(s.spoken(e.Name, steps, other[0].Row)), s.area(e.Area), s.area(e.Floor)))
 	}
 	if len(s.piece.Warnings) > 0 {
 		s.heading("Before you start")
@@ -148,38 +145,66 @@ var wayWords = map[shaping.Method]string{
 	shaping.Hold: "on hold", shaping.BindOff: "bound off", shaping.Fashioned: "decreased", shaping.CastOn: "cast on",
 }
 
-// spoken says the schedule of an edge from its first step on, after atOnce stitches
-// taken off at once.
-func (s *writer) spoken(e garment.Edge, atOnce int) string {
+// steps returns the steps of a drawn edge in rows of the piece, with those taken off at
+// once at an underarm.
+func (s *writer) steps(e garment.Edge) shaping.Schedule {
 	steps := e.Schedule.Shifted(e.FirstRow - 1)
-	if atOnce > 0 {
+	if e.Name == "armhole" && s.piece.Widths.BindOff > 0 {
 		steps = append(shaping.Schedule{s.firstStep(e.Side)}, steps...)
 	}
+	return steps
+}
+
+// opposite returns the same edge at the other side.
+func (s *writer) opposite(e garment.Edge) garment.Edge {
+	for _, other := range s.piece.Edges {
+		if other.Name == e.Name && other.Side != e.Side {
+			return other
+		}
+	}
+	return e
+}
+
+// mostShort is how many phrases the shorthand is used for.
+const mostShort = 6
+
+// spoken says the steps of an edge at the right of the piece; other is the row of the
+// first one at the left.
+func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 	var short []string
 	var way shaping.Method
-	text, at := "", 0
+	text, begin, at := "", "", 0
 	for i, run := range steps.Phrases() {
 		method := steps[at].Method
 		at += run.Times
-		if run.Times > 1 {
-			short = append(short, run.Shorthand())
-		}
 		switch {
 		case i == 0:
 			if run.Times == 1 {
+				begin = fmt.Sprintf(" after the first %d", -run.Stitches)
 				run.Every = 0
 			}
-			text = fmt.Sprintf("at %s %s: ", s.voice.reading(run.From), wayWords[method])
+			text = "at " + s.voice.reading(run.From)
+			if other != run.From {
+				left := "at the left edge"
+				if name == "neck" {
+					left = "in the left half"
+				}
+				text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(other))
+			}
+			text += fmt.Sprintf(" %s: ", wayWords[method])
 		case method != way:
 			text += fmt.Sprintf("; %s: ", wayWords[method])
 		default:
 			text += "; "
 		}
+		if run.Every > 0 {
+			short = append(short, run.Shorthand())
+		}
 		way = method
 		text += strings.ReplaceAll(run.String(), "-", "")
 	}
-	if len(short) > 0 {
-		text += " (rows-stitches-times: " + strings.Join(short, ", ") + ")"
+	if len(short) > 0 && len(short) <= mostShort {
+		text += fmt.Sprintf(" (rows-stitches-times%s: %s)", begin, strings.Join(short, ", "))
 	}
 	return text
 }
@@ -208,12 +233,29 @@ func (s *writer) key(work []byte) {
 	}
 }
 
+// shoulderTail is how long a tail is left at a live shoulder.
+const shoulderTail = "45 cm if the shoulders are joined with it, else 20 cm"
+
+// bandText says what the first rows are.
+func (s *writer) bandText() string {
+	rows := s.piece.Heights.Band
+	height := s.length(s.piece.Gauge.Height(rows))
+	return fmt.Sprintf("The first %d rows are the band and count in the length: knit them in rib or another stitch that does not roll. If its rows are higher or lower than the gauge's, knit %s of it", rows, height)
+}
+
+func liveText(n int) string {
+	if n == 1 {
+		return "the live stitch"
+	}
+	return fmt.Sprintf("the %d live stitches", n)
+}
+
 // shortForm matches the short forms that may go unused.
-var shortForm = regexp.MustCompile(`^(k2tog|k3tog|p2tog|p3tog|ssk|sssk|ssp|sssp|w&t|BO|even|back)$`)
+var shortForm = regexp.MustCompile(`^(k2tog|k3tog|p2tog|p3tog|ssk|sssk|ssp|sssp|w&t|BO|even|back|hold|wrap|bind off)$`)
 
 // usesWord reports whether the text has the word between others.
 func usesWord(text []byte, word string) bool {
-	return regexp.MustCompile(`(^|[^a-zA-Z&])` + regexp.QuoteMeta(word) + `($|[^a-zA-Z&])`).Match(text)
+	return regexp.MustCompile(`(?i)(^|[^a-z&])` + regexp.QuoteMeta(word) + `($|[^a-z&])`).Match(text)
 }
 
 func (s *writer) start() {
@@ -232,12 +274,21 @@ func (s *writer) finish() {
 	s.heading("Finish")
 	s.para("  ", "Wash, and block to the knitted sizes:")
 	for _, size := range s.piece.Sizes {
-		s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
+		if size.Name != "drop" && size.Name != "inset" { // no lengths to pin out
+			s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
+		}
 	}
 	if s.piece.Spec.Start.Edge == garment.OnWaste {
 		s.para("  ", s.voice.lowerEdge())
 	}
-	s.para("  ", "For the neckband, live stitches are picked up one for one and the upright edges beside them by their length.")
+	neckband := "For the neckband one stitch is picked up for every bound off one and the upright edges by their length."
+	if live := s.liveNeck(); live > 0 {
+		neckband = fmt.Sprintf("The neckband takes up %s one for one, each wrap together with its stitch, and the edges beside them by their length.", liveText(live))
+	}
+	s.para("  ", neckband)
+	if s.lastUnderarmHold(shaping.Left) > 0 {
+		s.para("  ", "Join the live stitches of the underarms to those of the sleeves, one for one.")
+	}
 	s.para("  ", s.voice.worn())
 	s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides.")
 	s.heading("Take care")

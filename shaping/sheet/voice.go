@@ -31,6 +31,10 @@ type voice interface {
 	result(e entry) string
 	// takenOff says what becomes of the stitches in work after a panel's last row.
 	takenOff(a shaping.Action, e entry) string
+	// changeOver says how the work goes on from one half to the other.
+	changeOver(last, next entry) string
+	// putBack says what is put back when all is done.
+	putBack() string
 	// waiting says what becomes of stitches that waited to the end.
 	waiting(strips []shaping.Span, what string) string
 	// rest says where the live stitches of an account are.
@@ -66,14 +70,6 @@ func (s *writer) outer(panel string) shaping.Side {
 		return shaping.Left
 	}
 	return shaping.Right
-}
-
-// atShoulder reports whether the entry takes shoulder stitches out.
-func (s *writer) atShoulder(e entry) bool {
-	outer := s.outer(e.panel)
-	p, _ := s.work.Panels.Panel(e.panel)
-	step, ok := p.At(outer).At(e.counter + 1)
-	return ok && len(e.before) > 0 && step.Row >= s.piece.Heights.Tip()
 }
 
 // halfWith returns the name of the half that the span lies in.

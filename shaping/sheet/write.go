@@ -41,6 +41,11 @@ type writer struct {
 	onHold bool // the carriage has been set to hold
 }
 
+// isLast reports whether no panel follows.
+func (s *writer) isLast(panel string) bool {
+	return panel == s.work.Panels[len(s.work.Panels)-1].Name
+}
+
 // ordered returns the order of work as it is printed.
 func (s *writer) ordered() []byte {
 	var text bytes.Buffer
@@ -59,13 +64,13 @@ func (s *writer) rows() {
 		for j < len(list) && list[j].panel == list[i].panel {
 			j++
 		}
-		s.panel(list[i:j])
+		s.panel(list[i:j], list[j:])
 		i = j
 	}
 }
 
-// panel writes the entries of one panel.
-func (s *writer) panel(list []entry) {
+// panel writes the entries of one panel; rest are those of the panels after it.
+func (s *writer) panel(list, rest []entry) {
 	first, last := list[0], list[len(list)-1]
 	s.heading(s.work.Name + ", " + first.panel)
 	if first.panel != shaping.Body {
@@ -73,16 +78,38 @@ func (s *writer) panel(list []entry) {
 		s.para("  ", s.voice.opening(first, half))
 		s.blank()
 	}
-	shoulder := false
+	outer := 0 // the row from which stitches go at the half's outer edge
+	if steps := s.outerSteps(first.panel); len(steps) > 0 {
+		outer = steps[0].Row
+	}
 	for k, group := range gather(list, s.work.Place == shaping.Hand) {
 		e := group[0]
-		if !shoulder && first.panel != shaping.Body && s.atShoulder(e) {
-			shoulder = true
-			s.line("  From here stitches go at the outer edge too, the %v end: mind the end on every line.", s.outer(e.panel))
+		if outer > 0 && e.counter+1 >= outer {
+			outer = 0
+			s.para("  ", s.bothEnds(e))
 		}
 		s.entry(len(group), s.voice.mark(e.counter, e.from), s.voice.asks(group, k == 0), group[len(group)-1])
 	}
-	s.after(last)
+	s.after(last, rest)
+}
+
+// outerSteps returns the steps at the outer edge of a half; a body has none.
+func (s *writer) outerSteps(panel string) shaping.Schedule {
+	if panel == shaping.Body {
+		return nil
+	}
+	p, _ := s.work.Panels.Panel(panel)
+	return p.At(s.outer(panel))
+}
+
+// bothEnds says from which entry on stitches go at the outer edge of a half.
+func (s *writer) bothEnds(e entry) string {
+	outer := s.outer(e.panel)
+	p, _ := s.work.Panels.Panel(e.panel)
+	if neck := p.At(outer.Opposite()); len(neck) > 0 && neck[len(neck)-1].Row > e.counter {
+		return fmt.Sprintf("From here both ends are shaped, the neck at the %v and the outer edge at the %v: mind the end.", outer.Opposite(), outer)
+	}
+	return fmt.Sprintf("From here stitches go at the outer edge, the %v end.", outer)
 }
 
 // entry writes one entry with its boxes; result is the entry whose end is shown.
@@ -104,22 +131,30 @@ func (s *writer) entry(boxes int, mark, text string, result entry) {
 // boxWidth is the width of the column of boxes.
 const boxWidth = 12
 
-// after says what follows a panel's last row and checks the stitches.
-func (s *writer) after(e entry) {
+// after says what follows a panel's last row and checks the stitches; rest are the
+// entries of the panels after it.
+func (s *writer) after(e entry, rest []entry) {
 	if len(e.after) == 0 {
 		return
 	}
 	head := fmt.Sprintf("  %-*s %s ", boxWidth, "[ ]", s.voice.markAfter(e))
-	s.para(head, s.voice.takenOff(e.after[0], e))
+	say := func(text string) {
+		if text != "" {
+			s.para(head, text)
+		}
+	}
+	say(s.voice.takenOff(e.after[0], e))
 	neck, other := s.sorted(e.after[1:])
 	if len(neck) > 0 {
-		s.para(head, s.voice.waiting(neck, neckStitches))
+		say(s.voice.waiting(neck, neckStitches))
 	}
 	for _, strip := range other {
-		s.para(head, s.voice.waiting([]shaping.Span{strip}, "the underarm"))
+		say(s.voice.waiting([]shaping.Span{strip}, "the underarm"))
 	}
-	if len(e.after) > 1 && s.work.Place == shaping.Bed {
-		s.para(head, "Set the carriage back to knit all needles.")
+	if len(rest) > 0 {
+		say(s.voice.changeOver(e, rest[0]))
+	} else {
+		say(s.voice.putBack())
 	}
 	s.para("  Check: ", s.tally(e.panel)+".")
 }
@@ -147,6 +182,62 @@ func (s *writer) lastKnit(panel string) shaping.Span {
 	for _, row := range s.work.Rows {
 		if row.Panel == panel {
 			last = row.Knit
+		}
+	}
+	return last
+}
+
+// neckHeld returns the stitches that wait at the neck of a half.
+func (s *writer) neckHeld(panel string) int {
+	p, _ := s.work.Panels.Panel(panel)
+	held := 0
+	for _, step := range p.At(s.outer(panel).Opposite()) {
+		if step.Method == shaping.Hold {
+			held -= step.Stitches
+		}
+	}
+	return held
+}
+
+// liveNeck returns the stitches of the neck that stay live.
+func (s *writer) liveNeck() int {
+	rows := s.work.Rows
+	neck, _ := s.sorted(rows[len(rows)-1].After[1:])
+	return count(neck)
+}
+
+// underarmDone returns the stitches of an underarm on hold and its edge if the entry
+// holds the last of them; else 0.
+func (s *writer) underarmDone(e entry) (held int, edge shaping.Side) {
+	edge = e.from.Opposite()
+	if s.lastUnderarmHold(edge) != e.counter+1 || (e.panel != shaping.Body && edge != s.outer(e.panel)) {
+		return 0, 0
+	}
+	for _, p := range s.work.Panels {
+		if p.Parent != "" && s.outer(p.Name) != edge {
+			continue
+		}
+		for _, step := range p.At(edge).Between(1, e.counter+1) {
+			if step.Method == shaping.Hold {
+				held -= step.Stitches
+			}
+		}
+	}
+	return held, edge
+}
+
+// lastUnderarmHold returns the last row at which stitches of the armhole are put on
+// hold at one edge, 0 if none are.
+func (s *writer) lastUnderarmHold(edge shaping.Side) int {
+	last := 0
+	for _, p := range s.work.Panels {
+		if p.Parent != "" && s.outer(p.Name) != edge {
+			continue
+		}
+		for _, step := range p.At(edge) {
+			if step.Method == shaping.Hold && step.Row < s.piece.Heights.Tip()-1 {
+				last = step.Row
+			}
 		}
 	}
 	return last
