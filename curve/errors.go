@@ -32,7 +32,8 @@ type Error struct {
 	Err error // ErrRange or ErrInfeasible
 }
 
-// Request is what [Trace] is asked beside the edge.
+// Request is what [Trace] is asked beside the edge. Stitches go if their number is
+// positive, which is the reverse of the sign of a [shaping.Step].
 type Request struct {
 	Stitches, Rows int
 	Rules          shaping.Rules

@@ -14,6 +14,14 @@ func BenchmarkStitches(b *testing.B) {
 	}
 }
 
+func BenchmarkRound(b *testing.B) {
+	count := newGauge("22", "30", "10 cm").Stitches(length("54 cm"))
+	b.ReportAllocs()
+	for b.Loop() {
+		count.Round(gauge.Rounding{})
+	}
+}
+
 func BenchmarkWidth(b *testing.B) {
 	g := newGauge("22", "30", "10 cm")
 	b.ReportAllocs()

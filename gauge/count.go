@@ -61,35 +61,30 @@ func (c Count) GoString() string { return c.rat().RatString() }
 
 // Round returns the whole number that the rule chooses, held between -2^31 and 2^31 - 1.
 func (c Count) Round(r Rounding) int {
-	step, plus := int64(max(r.Multiple, 1)), int64(r.Plus)
-	// How many steps: (c - plus) / step.
-	steps := new(big.Rat).Sub(c.rat(), new(big.Rat).SetInt64(plus))
-	steps.Quo(steps, new(big.Rat).SetInt64(step))
-	n := floor(steps)
-	rest := new(big.Rat).Sub(steps, new(big.Rat).SetInt(n))
+	value, plus := c.rat(), big.NewInt(int64(r.Plus))
+	// One division, in units of 1 / denominator: a fraction would be reduced each time.
+	step := big.NewInt(int64(max(r.Multiple, 1)))
+	unit := new(big.Int).Mul(step, value.Denom())
+	n, rest := new(big.Int).Mul(plus, value.Denom()), new(big.Int)
+	n.Sub(value.Num(), n)
+	n.DivMod(n, unit, rest) // toward minus infinity, since the unit is positive
 	up := false
 	switch r.Direction {
 	case Up:
 		up = rest.Sign() > 0
 	case Nearest:
-		half := rest.Cmp(big.NewRat(1, 2))
+		half := rest.Lsh(rest, 1).Cmp(unit)
 		up = half > 0 || (half == 0 && c.Sign() >= 0)
 	}
 	if up {
 		n.Add(n, big.NewInt(1))
 	}
-	n.Mul(n, big.NewInt(step)).Add(n, big.NewInt(plus))
-	if !n.IsInt64() || n.Int64() < math.MinInt32 || n.Int64() > math.MaxInt32 {
-		if n.Sign() < 0 {
-			return math.MinInt32
-		}
-		return math.MaxInt32
+	n.Mul(n, step).Add(n, plus)
+	switch {
+	case n.IsInt64():
+		return int(min(max(n.Int64(), math.MinInt32), math.MaxInt32))
+	case n.Sign() < 0:
+		return math.MinInt32
 	}
-	return int(n.Int64())
-}
-
-// floor returns the largest whole number that is not above r.
-func floor(r *big.Rat) *big.Int {
-	// Div rounds toward minus infinity for the positive denominators of a Rat.
-	return new(big.Int).Div(r.Num(), r.Denom())
+	return math.MaxInt32
 }

@@ -19,14 +19,15 @@
 //
 // No binary fraction decides a rounding: lengths stay decimal and counts rational
 // until a whole number is chosen. Ties go away from zero, so that reflected pieces
-// round alike. The way back, [Gauge.Width] and [Gauge.Height], rounds once, to a
+// round alike; 0 between two numbers goes to the larger one. The way back, [Gauge.Width] and [Gauge.Height], rounds once, to a
 // millionth of a millimetre.
 //
 // # Errors
 //
 // Texts that do not read as a length give a [*ParseError], which wraps [ErrSyntax],
-// [ErrUnit] or [ErrRange]; all else gives an [*Error], which wraps [ErrRange] or
-// [ErrParity]. Zero values are harmless: the zero Gauge, which is no gauge, turns
+// [ErrUnit] or [ErrRange]; all else gives an [*Error], which wraps one of these or
+// [ErrParity]. Documents are read strictly: a key that is unknown, missing or stands
+// twice is an [*Error] that names it. Zero values are harmless: the zero Gauge, which is no gauge, turns
 // every length into no stitches.
 //
 // # What it does not do

@@ -7,13 +7,13 @@ import (
 
 // The kinds of error in this package, for use with [errors.Is].
 var (
-	// ErrSyntax: a text does not read as a length.
+	// ErrSyntax: a text does not read as a length, or JSON not as a gauge or a swatch.
 	ErrSyntax = errors.New("cannot be read")
 	// ErrUnit: the unit is missing or unknown.
 	ErrUnit = errors.New("no known unit")
 	// ErrRange: a number lies outside what is allowed.
 	ErrRange = errors.New("out of range")
-	// ErrParity: whole numbers cannot add up because of odd and even.
+	// ErrParity: whole numbers cannot add up because of odd and even, or of multiples.
 	ErrParity = errors.New("cannot add up")
 )
 
@@ -37,18 +37,28 @@ type Error struct {
 	Field string
 	Given string
 	Want  string
-	Err   error // ErrRange or ErrParity
+	Err   error // the kind, or the *ParseError of a length that was given
 }
 
 func (e *Error) Error() string { return e.Field + " " + e.Given + ": " + e.Want }
 
-// Unwrap returns the kind of the error.
+// Unwrap returns the kind of the error, or the [*ParseError] that wraps it.
 func (e *Error) Unwrap() error { return e.Err }
 
+// quoted returns what was given for a message: in quotes and not long.
 func quoted(s string) string {
 	const longest = 40
 	if len(s) > longest {
 		s = s[:longest] + "..."
 	}
 	return strconv.Quote(s)
+}
+
+// plain returns what was given for a message without quotes, unless it is empty, long
+// or cannot be printed.
+func plain(s string) string {
+	if text := quoted(s); s == "" || text != `"`+s+`"` {
+		return text
+	}
+	return s
 }

@@ -1,22 +1,9 @@
 package gauge
 
 import (
-	"bytes"
 	"encoding/json"
 	"errors"
-	"io"
-
-	"github.com/shopspring/decimal"
 )
-
-// gaugeDocument is the form of a gauge in documents.
-type gaugeDocument struct {
-	Stitches json.RawMessage `json:"stitches"`
-	Rows     json.RawMessage `json:"rows"`
-	Over     Length          `json:"over"`
-}
-
-var errMoreThanOne = errors.New("gauge: more than one JSON value")
 
 var errSwatchGauge = errors.New("gauge: counted over a width and a height of their own: keep the swatch")
 
@@ -39,55 +26,21 @@ func (g Gauge) MarshalJSON() ([]byte, error) {
 
 // UnmarshalJSON reads what [Gauge.MarshalJSON] writes; counts may be numbers too,
 // null is no gauge. It leaves g as it was on an error, which is an [*Error] that
-// names the field where one can be named.
+// names the key, unknown and repeated ones included, or "gauge" for no object at all.
 func (g *Gauge) UnmarshalJSON(text []byte) error {
 	if string(text) == "null" {
 		*g = Gauge{}
 		return nil
 	}
-	var doc gaugeDocument
-	decoder := json.NewDecoder(bytes.NewReader(text))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(&doc); err != nil {
-		return err
+	o := readObject("gauge", text, []string{"stitches", "rows", "over"}, nil)
+	const want = `a number such as "22" or "22.5"`
+	stitches, rows, over := o.number("stitches", want), o.number("rows", want), o.length("over")
+	if o.err != nil {
+		return o.err
 	}
-	if _, err := decoder.Token(); err != io.EOF {
-		return errMoreThanOne
-	}
-	stitches, err := number("stitches", doc.Stitches)
-	if err != nil {
-		return err
-	}
-	rows, err := number("rows", doc.Rows)
-	if err != nil {
-		return err
-	}
-	made, err := New(stitches, rows, doc.Over)
+	made, err := New(stitches, rows, over)
 	if err == nil {
 		*g = made
 	}
 	return err
-}
-
-// number reads a decimal from a JSON string or number: digits with or without a
-// point, no exponent.
-func number(field string, raw json.RawMessage) (decimal.Decimal, error) {
-	text := string(raw)
-	if len(raw) > 0 && raw[0] == '"' {
-		if err := json.Unmarshal(raw, &text); err != nil {
-			return decimal.Decimal{}, err
-		}
-	}
-	if len(text) > longestText || !isNumber(text) {
-		given := quoted(text)
-		if text == "" {
-			given = "missing"
-		}
-		return decimal.Decimal{}, &Error{Field: field, Given: given, Want: `a number such as "22" or "22.5"`, Err: ErrRange}
-	}
-	value, exact := numberValue(text)
-	if !exact {
-		return decimal.Decimal{}, &Error{Field: field, Given: quoted(text), Want: `a number such as "22" or "22.5"`, Err: ErrRange}
-	}
-	return value, nil
 }

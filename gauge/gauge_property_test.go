@@ -1,6 +1,7 @@
 package gauge_test
 
 import (
+	"strconv"
 	"testing"
 
 	"example.com/walewise/gauge"
@@ -58,6 +59,29 @@ func TestUnitsDoNotMatter(t *testing.T) {
 		}
 		if !g.Equal(h) || !g.Stitches(a).Equal(h.Stitches(b)) || !g.Rows(a).Equal(h.Rows(c)) {
 			t.Fatalf("%v and %v differ for %v", g, h, a)
+		}
+	})
+}
+
+// What is read is written so that it reads as the same length, however many digits
+// there are; with up to 28 decimals everything up to 1000 m is read.
+func TestLengthTextsReadBack(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		digits := rapid.StringOfN(rapid.RuneFrom([]rune("0123456789")), 0, 34, -1).Draw(t, "decimals")
+		text := rapid.SampledFrom([]string{"", "-"}).Draw(t, "sign") + strconv.Itoa(rapid.IntRange(0, 39_369).Draw(t, "whole"))
+		if digits != "" {
+			text += "." + digits
+		}
+		text += rapid.SampledFrom([]string{"cm", " cm", "mm", " mm", "in", " in"}).Draw(t, "unit")
+		l, err := gauge.ParseLength(text)
+		if err != nil {
+			if len(text) <= 40 && len(digits) <= 28 {
+				t.Fatalf("%q: %v", text, err)
+			}
+			return
+		}
+		if back, err := gauge.ParseLength(l.String()); err != nil || !back.Equal(l) {
+			t.Fatalf("%q: %v came back as %v, %v", text, l, back, err)
 		}
 	})
 }

@@ -32,6 +32,9 @@ func TestParseLengthAccepts(t *testing.T) {
 		{"0.0000001 mm", "0.0000001", "small"},
 		{"1000000 mm", "1000000", "1000 m exactly"},
 		{"-100000 cm", "-1000000", "1000 m exactly"},
+		{"-39370." + zeros(27) + "1in", "-999998." + zeros(26) + "254", "28 decimals, before them as much as can be"},
+		{"0." + zeros(34) + "1 cm", "0." + zeros(33) + "1", "40 characters that stay 40"},
+		{"1." + zeros(35) + " in", "25.4", "zeros at the end do not count"},
 	} {
 		l, err := gauge.ParseLength(c.text)
 		if err != nil || !l.Millimetres().Equal(number(c.millimetres)) {
@@ -108,6 +111,9 @@ func TestParseLengthRefuses(t *testing.T) {
 		{"-100000.1 cm", tooFar, "more than 1000 m"},
 		{"39370.1 in", tooFar, "more than 1000 m"},
 		{strings.Repeat("9", 37) + " cm", tooFar, "40 characters are read"},
+		{"0." + zeros(34) + "1 in", tooFar, "40 characters that would be 42 in centimetres"},
+		{"0." + zeros(34) + "1 mm", tooFar, "40 characters that would be 41 in centimetres"},
+		{"-39370." + zeros(28) + "1in", tooFar, "29 decimals, before them as much as can be"},
 	} {
 		l, err := gauge.ParseLength(c.text)
 		if !errors.Is(err, c.kind) || !l.IsZero() {
@@ -140,6 +146,7 @@ func TestParseLengthMessages(t *testing.T) {
 		{"1/3 in", `length "1/3 in": this fraction has no exact decimal value: halves, quarters, eighths, fifths or tenths, or a decimal such as 0.333 in`},
 		{"x\x1b[2J cm", `length "x\x1b[2J cm": not a number with a unit: 23.5 cm, 235 mm or 9 1/4 in`},
 		{"1000.1 m", `length "1000.1 m": the unit is not mm, cm or in: 23.5 cm, 235 mm or 9 1/4 in`},
+		{"0." + zeros(34) + "1 in", `length "0.00000000000000000000000000000000001 in": too many decimals: at most 28`},
 		{"100001 cm", `length "100001 cm": too long: at most 1000 m`},
 	} {
 		if _, err := gauge.ParseLength(c.text); err == nil || err.Error() != c.want {
@@ -156,3 +163,5 @@ func TestMustParseLengthPanics(t *testing.T) {
 	}()
 	gauge.MustParseLength("5")
 }
+
+func zeros(n int) string { return strings.Repeat("0", n) }

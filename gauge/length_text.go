@@ -11,6 +11,10 @@ import (
 const (
 	longestText     = 40
 	longestFraction = 4 // digits of a denominator
+
+	// Decimals of a length in any unit with which its text is never too long:
+	// "-99999." and " cm" leave 30, and inches make two more of them.
+	surePlaces = 28
 )
 
 var longest = decimal.New(1, 6) // 1000 m in millimetres
@@ -23,7 +27,10 @@ var longest = decimal.New(1, 6) // 1000 m in millimetres
 //
 //   - that wraps [ErrUnit] if the unit is missing or unknown;
 //   - that wraps [ErrSyntax] if the number does not read, a decimal comma included;
-//   - that wraps [ErrRange] if the length is longer than 1000 m.
+//   - that wraps [ErrRange] if the length is longer than 1000 m, or has more decimals
+//     than fit into 40 characters in centimetres, which 28 decimals always do.
+//
+// The texts that [Length.String] makes of the lengths returned read as the same lengths.
 func ParseLength(s string) (Length, error) {
 	fail := func(problem, try string, kind error) (Length, error) {
 		return Length{}, &ParseError{Input: s, Problem: problem, Try: try, Err: kind}
@@ -60,6 +67,9 @@ func ParseLength(s string) (Length, error) {
 	l := in(value, unit)
 	if l.mm.Abs().Cmp(longest) > 0 {
 		return fail("too long", "at most 1000 m", ErrRange)
+	}
+	if len(l.String()) > longestText {
+		return fail("too many decimals", fmt.Sprintf("at most %d", surePlaces), ErrRange)
 	}
 	return l, nil
 }
@@ -133,7 +143,8 @@ func numberValue(s string) (value decimal.Decimal, exact bool) {
 }
 
 // String returns the length in centimetres without loss, such as "23.495 cm".
-// [ParseLength] reads it back if it has at most 40 characters.
+// [ParseLength] reads it back if it has at most 40 characters and is no longer than
+// 1000 m, as every length is that was read.
 func (l Length) String() string { return plainDecimal(l.Centimetres()) + " cm" }
 
 // plainDecimal returns d without an exponent and without zeros at its end,

@@ -7,7 +7,7 @@ type Direction uint8
 
 // The directions.
 const (
-	Nearest Direction = iota // ties away from zero
+	Nearest Direction = iota // ties away from zero, and at 0 to the larger number
 	Up                       // to the larger number
 	Down                     // to the smaller number
 )
@@ -27,8 +27,10 @@ func (d Direction) String() string {
 
 // Rounding is a rule that makes a count whole: the number in the direction that
 // is a multiple of Multiple, plus Plus. The zero value rounds to the nearest whole
-// number. With a Plus of 0 the rule Nearest is the same for reflected pieces: what
-// is minus x rounds to minus what x rounds to.
+// number. Where with every number the rule allows its negative too, as with whole, even
+// and odd numbers, Nearest is the same for reflected pieces: minus x rounds to minus
+// what x rounds to. The one exception is 0 itself between two numbers as near: the
+// nearest odd number to it is 1, not -1, since what is counted is not negative.
 type Rounding struct {
 	Direction Direction
 	Multiple  int // below 2: every whole number
@@ -49,13 +51,20 @@ func (r Rounding) Allows(n int) bool { return (n-r.Plus)%max(r.Multiple, 1) == 0
 
 // String says the rule in words, such as "nearest even number".
 func (r Rounding) String() string {
+	return r.Direction.String() + " " + gridWords(int64(r.Multiple), int64(r.Plus))
+}
+
+// gridWords says which numbers are a multiple of multiple, plus plus.
+func gridWords(multiple, plus int64) string {
 	switch {
-	case r.Multiple < 2:
-		return r.Direction.String() + " whole number"
-	case r.Multiple == 2 && r.Plus&1 == 0:
-		return r.Direction.String() + " even number"
-	case r.Multiple == 2:
-		return r.Direction.String() + " odd number"
+	case multiple < 2:
+		return "whole number"
+	case multiple == 2 && plus&1 == 0:
+		return "even number"
+	case multiple == 2:
+		return "odd number"
+	case plus == 0:
+		return fmt.Sprintf("multiple of %d", multiple)
 	}
-	return fmt.Sprintf("%v multiple of %d plus %d", r.Direction, r.Multiple, r.Plus)
+	return fmt.Sprintf("multiple of %d plus %d", multiple, plus)
 }

@@ -25,6 +25,17 @@ func TestRound(t *testing.T) {
 		{-33, 1, gauge.Even(gauge.Nearest), -34, "a tie of even numbers"},
 		{33, 1, gauge.Even(gauge.Down), 32, "down to even"},
 		{34, 1, gauge.Odd(gauge.Up), 35, "up to odd"},
+		{34, 1, gauge.Odd(gauge.Nearest), 35, "a tie of odd numbers"},
+		{-34, 1, gauge.Odd(gauge.Nearest), -35, "a tie of odd numbers"},
+		{0, 1, gauge.Odd(gauge.Nearest), 1, "a tie at 0 goes to the larger number"},
+		{0, 1, gauge.SameParity(-3, gauge.Nearest), 1, "a tie at 0"},
+		{0, 1, gauge.Rounding{Multiple: 8, Plus: 4}, 4, "a tie at 0, further away"},
+		{0, 1, gauge.Odd(gauge.Up), 1, "0 up to odd"},
+		{0, 1, gauge.Odd(gauge.Down), -1, "0 down to odd"},
+		{0, 1, gauge.Even(gauge.Nearest), 0, "0 is even"},
+		{0, 1, gauge.Rounding{Multiple: 3, Plus: 1}, 1, "nearer than -2"},
+		{1, 5, gauge.Odd(gauge.Nearest), 1, "just above 0"},
+		{-1, 5, gauge.Odd(gauge.Nearest), -1, "just below 0"},
 		{34, 1, gauge.SameParity(7, gauge.Down), 33, "as 7"},
 		{34, 1, gauge.SameParity(-7, gauge.Down), 33, "as -7"},
 		{34, 1, gauge.SameParity(-8, gauge.Down), 34, "as -8"},
@@ -62,6 +73,7 @@ func TestRoundingString(t *testing.T) {
 		{gauge.Odd(gauge.Down), "down odd number"},
 		{gauge.Rounding{Multiple: 2, Plus: -3}, "nearest odd number"},
 		{gauge.Rounding{Multiple: 8, Plus: 3}, "nearest multiple of 8 plus 3"},
+		{gauge.Rounding{Multiple: 8}, "nearest multiple of 8"},
 		{gauge.Rounding{Direction: 7}, "Direction(7) whole number"},
 	} {
 		if got := c.rule.String(); got != c.want {
@@ -92,9 +104,19 @@ func TestCount(t *testing.T) {
 	}
 }
 
+// drawCount draws counts on and between whole numbers, every other one a hair beside.
 func drawCount(t *rapid.T) (gauge.Count, *big.Rat) {
 	top, bottom := rapid.IntRange(-400, 400).Draw(t, "top"), rapid.IntRange(1, 12).Draw(t, "bottom")
-	return gauge.Whole(top).Div(bottom), big.NewRat(int64(top), int64(bottom))
+	count, exact := gauge.Whole(top).Div(bottom), big.NewRat(int64(top), int64(bottom))
+	if rapid.Bool().Draw(t, "beside") {
+		// Divided thrice, so that the denominator fits no machine word.
+		const large = math.MaxInt32
+		hair := rapid.IntRange(-1, 1).Draw(t, "hair")
+		count = count.Add(gauge.Whole(hair).Div(large).Div(large).Div(large))
+		cube := new(big.Int).Exp(big.NewInt(large), big.NewInt(3), nil)
+		exact.Add(exact, new(big.Rat).SetFrac(big.NewInt(int64(hair)), cube))
+	}
+	return count, exact
 }
 
 func drawRule(t *rapid.T) gauge.Rounding {
@@ -140,11 +162,18 @@ func TestRoundIsNearest(t *testing.T) {
 	})
 }
 
+// Reflected counts round alike on every grid that is its own reflection.
 func TestRoundIsSymmetric(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		count, _ := drawCount(t)
 		r := drawRule(t)
-		r.Plus = 0
+		r.Plus = max(r.Multiple, 1) * rapid.IntRange(-3, 3).Draw(t, "multiples in plus")
+		if r.Multiple > 0 && r.Multiple%2 == 0 && rapid.Bool().Draw(t, "half a multiple more") {
+			r.Plus += r.Multiple / 2
+		}
+		if count.Sign() == 0 && r.Direction == gauge.Nearest && !r.Allows(0) {
+			t.Skip("0 between two numbers goes to the larger one")
+		}
 		mirrored := r
 		switch r.Direction {
 		case gauge.Up:
@@ -153,7 +182,7 @@ func TestRoundIsSymmetric(t *testing.T) {
 			mirrored.Direction = gauge.Up
 		}
 		if a, b := count.Round(r), (gauge.Count{}).Sub(count).Round(mirrored); a != -b {
-			t.Fatalf("%v: %d, and %d of the negative", count, a, b)
+			t.Fatalf("%v, %v: %d, and %d of the negative", r, count, a, b)
 		}
 	})
 }
