@@ -128,12 +128,21 @@ func over(count decimal.Decimal, length Length, n int) Length {
 	return Length{mm: length.mm.Mul(decimal.NewFromInt(int64(n))).DivRound(count, places)}
 }
 
-// String says the gauge as it was counted.
-func (g Gauge) String() string {
+// String says the gauge as it was counted, with lengths in centimetres.
+func (g Gauge) String() string { return g.text(Length.String) }
+
+// Format says the gauge for people, with lengths in the unit, rounded to that many
+// places.
+func (g Gauge) Format(u Unit, places int) string {
+	return g.text(func(l Length) string { return l.Format(u, places) })
+}
+
+func (g Gauge) text(length func(Length) string) string {
+	stitches, rows := plainDecimal(g.stitches), plainDecimal(g.rows)
 	if g.width.Equal(g.height) {
-		return fmt.Sprintf("%s stitches and %s rows to %v", plainDecimal(g.stitches), plainDecimal(g.rows), g.width)
+		return fmt.Sprintf("%s stitches and %s rows to %s", stitches, rows, length(g.width))
 	}
-	return fmt.Sprintf("%s stitches to %v, %s rows to %v", plainDecimal(g.stitches), g.width, plainDecimal(g.rows), g.height)
+	return fmt.Sprintf("%s stitches to %s, %s rows to %s", stitches, length(g.width), rows, length(g.height))
 }
 
 // Tolerance returns what a count that is right to half a stitch and half a row

@@ -71,6 +71,9 @@ func TestSwatchGauge(t *testing.T) {
 	if want := "40 stitches to 18 cm, 50 rows to 16 cm"; g.String() != want {
 		t.Errorf("got %q, want %q", g, want)
 	}
+	if got, want := g.Format(gauge.Inch, 1), "40 stitches to 7.1 in, 50 rows to 6.3 in"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
 	if text, err := g.MarshalJSON(); err == nil {
 		t.Errorf("got %s, want an error: there is one length in the document", text)
 	}

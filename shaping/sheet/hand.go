@@ -99,7 +99,11 @@ func (h handVoice) takenOff(a shaping.Action, e entry) string {
 		text = fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
 	}
 	if held := h.neckHeld(e.panel); held > 0 && !h.isLast(e.panel) {
-		text += fmt.Sprintf(" Slip the %s that wait at the neck to the holder of the middle, in the same order.", stsText(held))
+		holder := "a holder"
+		if h.liveNeck() > 2*held {
+			holder = "the holder of the middle"
+		}
+		text += fmt.Sprintf(" Slip the %s that wait at the neck to %s, in the same order.", stsText(held), holder)
 	}
 	return text
 }

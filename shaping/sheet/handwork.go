@@ -173,7 +173,11 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 				end = fmt.Sprintf("%s to the last %s in work, w&t", k, lastText(n))
 			}
 		case shaping.DoReturn:
-			end = fmt.Sprintf("%s all %s, those that waited with their wraps: work each wrap together with its st", k, stsText(e.inWork.Len()))
+			which := "all"
+			if done > 0 {
+				which = "the other"
+			}
+			end = fmt.Sprintf("%s %s %s, those that waited with their wraps: work each wrap together with its st", k, which, stsText(e.inWork.Len()-done))
 		case shaping.DoShift:
 			gone := 1
 			if i+1 < len(own) && own[i+1].Do == shaping.DoShift && own[i+1].Toward == a.Toward {

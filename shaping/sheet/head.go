@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 	"unicode"
 
@@ -112,6 +111,9 @@ func (s *writer) needs() {
 
 func gaugeText(p garment.Piece) string {
 	text := p.Gauge.String()
+	if p.Spec.Units == gauge.Inch {
+		text = p.Gauge.Format(gauge.Inch, 2)
+	}
 	if p.Spec.Swatch != nil && p.Spec.Swatch.Tension != "" {
 		text += ", tension " + clean(p.Spec.Swatch.Tension)
 	}
@@ -223,11 +225,12 @@ func (s *writer) firstStep(side shaping.Side) shaping.Step {
 // of work uses.
 func (s *writer) key(work []byte) {
 	s.heading("Words")
+	text := strings.ToLower(string(work))
 	for _, k := range s.voice.words() {
 		switch {
 		case k[0] == "":
 			s.para("  ", k[1])
-		case !shortForm.MatchString(k[0]) || usesWord(work, k[0]):
+		case !mayBeUnused(k[0]) || usesWord(text, strings.ToLower(k[0])):
 			s.para(fmt.Sprintf("  %-8s  ", k[0]), k[1])
 		}
 	}
@@ -250,12 +253,29 @@ func liveText(n int) string {
 	return fmt.Sprintf("the %d live stitches", n)
 }
 
-// shortForm matches the short forms that may go unused.
-var shortForm = regexp.MustCompile(`^(k2tog|k3tog|p2tog|p3tog|ssk|sssk|ssp|sssp|w&t|BO|even|back|hold|wrap|bind off)$`)
+// mayBeUnused reports whether a word is explained only where it is used.
+func mayBeUnused(word string) bool {
+	switch word {
+	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "BO", "even", "back", "hold", "wrap", "bind off":
+		return true
+	}
+	return false
+}
 
-// usesWord reports whether the text has the word between others.
-func usesWord(text []byte, word string) bool {
-	return regexp.MustCompile(`(?i)(^|[^a-z&])` + regexp.QuoteMeta(word) + `($|[^a-z&])`).Match(text)
+// usesWord reports whether the text, in small letters, has the word between others.
+func usesWord(text, word string) bool {
+	const partOfWord = "abcdefghijklmnopqrstuvwxyz&"
+	for at := 0; ; {
+		i := strings.Index(text[at:], word)
+		if i < 0 {
+			return false
+		}
+		before, after := text[:at+i], text[at+i+len(word):]
+		if !strings.ContainsAny(before[max(len(before)-1, 0):], partOfWord) && !strings.ContainsAny(after[:min(len(after), 1)], partOfWord) {
+			return true
+		}
+		at += i + len(word)
+	}
 }
 
 func (s *writer) start() {
