@@ -145,6 +145,9 @@ func (b bedVoice) heldText(held []shaping.Span, p shaping.Panel) string {
 	if len(parts) == 1 {
 		return fmt.Sprintf("Put %s on hold.", parts[0])
 	}
+	if count(held) < all.Len() { // the middle between them is bound off
+		return fmt.Sprintf("Put on hold: %s.", strings.Join(parts, ", "))
+	}
 	return fmt.Sprintf("Put %v on hold: %s.", all, strings.Join(parts, ", "))
 }
 

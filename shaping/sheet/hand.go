@@ -40,6 +40,7 @@ func (h handVoice) words() [][2]string {
 		{"st, sts", "stitch, stitches"},
 		{"w&t", "wrap and turn: slip the next st, bring the yarn to the other side of it, slip it back, turn"},
 		{"back", "over the sts just worked, to where the row began"},
+		{"turn", "before sts that wait unworked, without a wrap unless w&t is said"},
 		{"even", "without shaping, over the sts in work only: where sts wait unworked, turn before them"},
 		{"in work", "the sts knitted in the last row, and how many they are"},
 		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},

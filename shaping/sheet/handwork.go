@@ -71,8 +71,8 @@ func (h handVoice) split(e entry, p shaping.Panel) []string {
 			text = append(text, fmt.Sprintf("With a separate length of yarn, tails of 20 cm, BO the next %s and draw the end through the last loop.", n))
 		case a.Do == shaping.DoHold && other != "" && !p.Needles.ContainsSpan(a.Needles):
 			half, _ := h.work.Panels.Panel(other)
-			if wait := half.Needles.Len() - a.Needles.Len(); wait > 0 {
-				n = fmt.Sprintf("%s (with the %d that wait)", stsText(half.Needles.Len()), wait)
+			if wait := h.waitingBefore(half); wait > 0 {
+				n = fmt.Sprintf("%s (with the %d that wait)", stsText(a.Needles.Len()+wait), wait)
 			}
 			text = append(text, fmt.Sprintf("Slip the last %s, the %s, to a holder.", n, other))
 		case a.Do == shaping.DoHold && !p.Needles.ContainsSpan(a.Needles):
@@ -85,14 +85,30 @@ func (h handVoice) split(e entry, p shaping.Panel) []string {
 // inWorkBefore returns the stitches in work of a half before its first row.
 func (h handVoice) inWorkBefore(p shaping.Panel) int { return p.Needles.Len() - h.heldByBody(p) }
 
+// waitingBefore returns the stitches that wait on the needle beside a half before its
+// first row: as shoulder, or of an underarm that is not finished.
+func (h handVoice) waitingBefore(half shaping.Panel) int {
+	wait := h.heldByBody(half)
+	outer := h.outer(half.Name)
+	if h.lastUnderarmHold(outer) < half.FirstRow {
+		return wait
+	}
+	for _, step := range h.work.Panels[0].At(outer) {
+		if step.Method == shaping.Hold && step.Row < h.piece.Heights.Tip()-1 {
+			wait -= step.Stitches
+		}
+	}
+	return wait
+}
+
 // takeUp says how the second half is begun.
 func (h handVoice) takeUp(e entry, p shaping.Panel) string {
 	edge := "neck"
 	if e.from == h.outer(e.panel) {
 		edge = "outer edge"
 	}
-	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", stsText(p.Needles.Len()), e.panel, edge)
-	if held := h.heldByBody(p); held > 0 {
+	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", stsText(h.inWorkBefore(p)+h.waitingBefore(p)), e.panel, edge)
+	if held := h.waitingBefore(p); held > 0 {
 		text += fmt.Sprintf(" The %s at the %v edge go on waiting.", stsText(held), h.outer(e.panel))
 	}
 	return text

@@ -239,11 +239,19 @@ func (s *writer) key(work []byte) {
 // shoulderTail is how long a tail is left at a live shoulder.
 const shoulderTail = "45 cm if the shoulders are joined with it, else 20 cm"
 
-// bandText says what the first rows are.
+// bandText says what the first rows are; an odd number of them ends at the other side
+// than an even one.
 func (s *writer) bandText() string {
-	rows := s.piece.Heights.Band
-	height := s.length(s.piece.Gauge.Height(rows))
-	return fmt.Sprintf("The first %d rows are the band and count in the length: knit them in rib or another stitch that does not roll. If its rows are higher or lower than the gauge's, knit %s of it", rows, height)
+	rows, parity := s.piece.Heights.Band, "even"
+	if rows%2 == 1 {
+		parity = "odd"
+	}
+	which := "row is the band and counts in the length: knit it"
+	if rows > 1 {
+		which = fmt.Sprintf("%d rows are the band and count in the length: knit them", rows)
+	}
+	return fmt.Sprintf("The first %s in rib or another stitch that does not roll. If its rows are higher or lower than the gauge's, knit %s of it in an %s number of rows",
+		which, s.length(s.piece.Gauge.Height(rows)), parity)
 }
 
 func liveText(n int) string {
@@ -256,7 +264,7 @@ func liveText(n int) string {
 // mayBeUnused reports whether a word is explained only where it is used.
 func mayBeUnused(word string) bool {
 	switch word {
-	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "BO", "even", "back", "hold", "wrap", "bind off":
+	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "BO", "even", "back", "turn", "hold", "wrap", "bind off":
 		return true
 	}
 	return false
