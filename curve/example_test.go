@@ -25,7 +25,7 @@ func Example() {
 	for _, step := range r.Schedule {
 		fmt.Println("row", step.Row, "stitches", step.Stitches)
 	}
-	fmt.Printf("area %.3f, floor %.3f, deviation %.3f\n", r.Measure.Area, r.Measure.Floor, r.Measure.Deviation)
+	fmt.Printf("area %.3f, floor %.3f, deviation %.3f\n", r.Measures.Area, r.Measures.Floor, r.Measures.Deviation)
 	// Output:
 	// row 1 stitches -3
 	// row 3 stitches -3

@@ -40,12 +40,12 @@ func FuzzTrace(f *testing.F) {
 		if r.Schedule.Total() != -stitches {
 			t.Errorf("%d stitches, want %d", r.Schedule.Total(), -stitches)
 		}
-		if err := rules.Allows(r.Schedule, rows); err != nil {
+		if err := rules.Check(r.Schedule, rows); err != nil {
 			t.Error(err)
 		}
 		m, err := curve.Measure(edge, stitches, rows, rules, r.Schedule)
-		if err != nil || m != r.Measure || m.Area < m.Floor {
-			t.Errorf("measured %+v, %v, want %+v", m, err, r.Measure)
+		if err != nil || m != r.Measures || m.Area < m.Floor {
+			t.Errorf("measured %+v, %v, want %+v", m, err, r.Measures)
 		}
 	})
 }

@@ -107,7 +107,7 @@ func TestMeasureOfTheLargestBox(t *testing.T) {
 func TestMeasureOfNoStitches(t *testing.T) {
 	for _, f := range forms() {
 		r := must(curve.Trace(f.edge, 0, 10, shaping.Rules{}))
-		if len(r.Schedule) != 0 || r.Measure != (curve.Measures{}) {
+		if len(r.Schedule) != 0 || r.Measures != (curve.Measures{}) {
 			t.Errorf("%s: got %+v, want no steps and no area", f.name, r)
 		}
 		got := must(curve.Measure(f.edge, 0, 10, shaping.Rules{}, shaping.Schedule{{Row: 4, Stitches: -2}, {Row: 6, Stitches: 2}}))

@@ -22,7 +22,7 @@ func TestSameAnswersEverywhere(t *testing.T) {
 					{}, {Every: 2, Phase: 1, Apart: 2}, {Every: 1, Phase: 3, Apart: 2, Most: 3, Base: 9},
 				} {
 					r, err := curve.Trace(f.edge, stitches, rows, rules)
-					fmt.Fprintln(sum, f.name, rows, stitches, r.Schedule, r.Measure, err)
+					fmt.Fprintln(sum, f.name, rows, stitches, r.Schedule, r.Measures, err)
 				}
 			}
 			scaled := must(f.edge.Scaled(mm("123.4"), mm(fmt.Sprint(rows))))

@@ -63,9 +63,9 @@ func checkSketch(t tester, f form, s sketch, rules shaping.Rules) answer {
 	}
 	if g := gone(got.Schedule, rows); !slices.Equal(g, want) {
 		t.Fatalf("%s, %d stitches, %d rows, %+v: got %v with area %v, want %v with %v",
-			f.name, stitches, rows, rules, g[1:], got.Measure.Area, want[1:], a.area)
+			f.name, stitches, rows, rules, g[1:], got.Measures.Area, want[1:], a.area)
 	}
-	if err := rules.Allows(got.Schedule, rows); err != nil {
+	if err := rules.Check(got.Schedule, rows); err != nil {
 		t.Fatalf("%s, %d stitches, %d rows, %+v: %v", f.name, stitches, rows, rules, err)
 	}
 	return a
@@ -208,12 +208,12 @@ func TestNoMovedStitchImproves(t *testing.T) {
 		}
 		neighbours(gone(r.Schedule, rows), func(steps []int) {
 			moved := scheduleOf(steps)
-			if rules.Allows(moved, rows) != nil {
+			if rules.Check(moved, rows) != nil {
 				return
 			}
 			m := must(curve.Measure(f.edge, stitches, rows, rules, moved))
-			if m.Area < r.Measure.Area-1e-7 {
-				t.Fatalf("%v has area %v, less than %v of %v", moved, m.Area, r.Measure.Area, r.Schedule)
+			if m.Area < r.Measures.Area-1e-7 {
+				t.Fatalf("%v has area %v, less than %v of %v", moved, m.Area, r.Measures.Area, r.Schedule)
 			}
 		})
 	})
@@ -248,11 +248,11 @@ func TestLooserRulesAreNotWorse(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%+v works and %+v does not: %v", rules, looser, err)
 		}
-		if loose.Measure.Area > tight.Measure.Area+1e-7 {
-			t.Fatalf("area %v with %+v, %v with %+v", tight.Measure.Area, rules, loose.Measure.Area, looser)
+		if loose.Measures.Area > tight.Measures.Area+1e-7 {
+			t.Fatalf("area %v with %+v, %v with %+v", tight.Measures.Area, rules, loose.Measures.Area, looser)
 		}
-		if tight.Measure.Area < tight.Measure.Floor-1e-9 {
-			t.Fatalf("area %v is less than the floor %v", tight.Measure.Area, tight.Measure.Floor)
+		if tight.Measures.Area < tight.Measures.Floor-1e-9 {
+			t.Fatalf("area %v is less than the floor %v", tight.Measures.Area, tight.Measures.Floor)
 		}
 	})
 }
@@ -275,13 +275,13 @@ func TestTraceInvariance(t *testing.T) {
 			}
 			return
 		}
-		if !slices.Equal(got.Schedule, want.Schedule) || got.Measure != want.Measure {
+		if !slices.Equal(got.Schedule, want.Schedule) || got.Measures != want.Measures {
 			t.Fatalf("scaled: %v, want %v", got, want)
 		}
 		for i := range coming.Schedule {
 			coming.Schedule[i].Stitches *= -1
 		}
-		if !slices.Equal(coming.Schedule, want.Schedule) || coming.Measure != want.Measure {
+		if !slices.Equal(coming.Schedule, want.Schedule) || coming.Measures != want.Measures {
 			t.Fatalf("coming: %v, want %v", coming, want)
 		}
 	})

@@ -89,7 +89,7 @@ func ExampleEvenSpacing() {
 }
 
 func ExampleEvenSpacing_secondRows() {
-	spacing, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: 62, Times: 14, Ends: shaping.LastShaped, SecondRows: true})
+	spacing, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: 62, Times: 14, Ends: shaping.LastShaped, EverySecondRow: true})
 	if err != nil {
 		log.Fatal(err)
 	}
@@ -102,7 +102,7 @@ func ExampleEvenSpacing_secondRows() {
 }
 
 func ExampleEvenSpacing_impossible() {
-	_, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: 21, Times: 12, Ends: shaping.LastShaped, SecondRows: true})
+	_, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: 21, Times: 12, Ends: shaping.LastShaped, EverySecondRow: true})
 	fmt.Println(err)
 	_, err = shaping.EvenSpacing(shaping.SpacingRequest{Rows: 10, Times: 12})
 	fmt.Println(err)

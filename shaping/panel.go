@@ -23,8 +23,8 @@ type Panel struct {
 	Right    Schedule // the steps at its right edge
 }
 
-// At returns the schedule of one edge.
-func (p Panel) At(edge Side) Schedule {
+// Steps returns the schedule of one edge.
+func (p Panel) Steps(edge Side) Schedule {
 	if edge == Left {
 		return p.Left
 	}
@@ -96,7 +96,7 @@ func (p Panel) Validate() error {
 
 func (p Panel) validateEdge(edge Side) error {
 	what := fmt.Sprintf("panel %s, %v edge", p.Name, edge)
-	steps := p.At(edge)
+	steps := p.Steps(edge)
 	if err := steps.Validate(); err != nil {
 		return fmt.Errorf("%s: %w", what, err)
 	}

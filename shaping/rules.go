@@ -125,10 +125,10 @@ func (r Rules) SizesAt(row, rows int) (least, most int) {
 	return least, most
 }
 
-// Allows returns nil if the steps of an edge that is rows rows high obey the
+// Check returns nil if the steps of an edge that is rows rows high obey the
 // rules, and an [*Error] that names the first row that does not and the rule; it
 // returns the error of [Rules.Validate] or [Schedule.Validate] if one is not sound.
-func (r Rules) Allows(s Schedule, rows int) error {
+func (r Rules) Check(s Schedule, rows int) error {
 	if err := r.Validate(); err != nil {
 		return err
 	}

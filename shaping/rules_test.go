@@ -51,7 +51,7 @@ func TestRulesSizesAt(t *testing.T) {
 					allowed := want[0] <= stitches && stitches <= want[1]
 					for _, sign := range []int{-1, 1} {
 						s := shaping.Schedule{{Row: i + 1, Stitches: sign * stitches}}
-						if err := c.rules.Allows(s, rows); (err == nil) != allowed {
+						if err := c.rules.Check(s, rows); (err == nil) != allowed {
 							t.Errorf("row %d, %d stitches: %v, want allowed %v", i+1, sign*stitches, err, allowed)
 						}
 					}
@@ -97,7 +97,7 @@ func TestRulesAllows(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := ""
-			if err := c.rules.Allows(c.schedule, 10); err != nil {
+			if err := c.rules.Check(c.schedule, 10); err != nil {
 				got = err.Error()
 				if !errors.Is(err, shaping.ErrInfeasible) {
 					t.Errorf("%v is not ErrInfeasible", err)
@@ -119,7 +119,7 @@ func TestRulesValidate(t *testing.T) {
 		if err := rules.Validate(); !errors.Is(err, shaping.ErrRange) {
 			t.Errorf("%+v: %v", rules, err)
 		}
-		if err := rules.Allows(nil, 4); !errors.Is(err, shaping.ErrRange) {
+		if err := rules.Check(nil, 4); !errors.Is(err, shaping.ErrRange) {
 			t.Errorf("%+v allows: %v", rules, err)
 		}
 	}

@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// MaxRows is the largest number of rows of an edge that is spaced.
-const MaxRows = 5000
+// MaxSpacedRows is the largest number of rows of an edge that is spaced.
+const MaxSpacedRows = 5000
 
 // Ends says what stands at the two ends of an evenly shaped edge. The zero value
 // is PlainAfter.
@@ -45,7 +45,7 @@ type SpacingRequest struct {
 	Rows       int  // the rows to spread them over, from row 1 to row Rows
 	Times      int  // the number of shapings
 	Ends       Ends // PlainAfter if not set
-	SecondRows bool // every 2nd row only, so that all distances are even; otherwise any row
+	EverySecondRow bool // every 2nd row only, so that all distances are even; otherwise any row
 }
 
 // Distance is one distance of an even spacing and how often it is used: every
@@ -72,7 +72,7 @@ type Spacing struct {
 // end. The distances are grouped, the smaller ones first, and the plain rows
 // after the last shaping count as the last distance.
 //
-// It returns an [*Error] if a number is negative or larger than [MaxRows], and
+// It returns an [*Error] if a number is negative or larger than [MaxSpacedRows], and
 // one that names the nearest requests that work if there are too many shapings
 // for the rows, or if even distances do not add up to them.
 func EvenSpacing(r SpacingRequest) (Spacing, error) {
@@ -167,7 +167,7 @@ func (s Spacing) Schedule(stitches int, m Method) Schedule {
 func (s Spacing) Phrases(stitches int) []Phrase { return s.Schedule(stitches, 0).Phrases() }
 
 func (r SpacingRequest) unit() int {
-	if r.SecondRows {
+	if r.EverySecondRow {
 		return 2
 	}
 	return 1
@@ -204,11 +204,11 @@ func (r SpacingRequest) works() bool {
 }
 
 func (r SpacingRequest) validate() error {
-	allowed := fmt.Sprintf("0 to %d", MaxRows)
+	allowed := fmt.Sprintf("0 to %d", MaxSpacedRows)
 	switch {
-	case r.Rows < 0 || r.Rows > MaxRows:
+	case r.Rows < 0 || r.Rows > MaxSpacedRows:
 		return rangeError("rows to shape", r.Rows, allowed)
-	case r.Times < 0 || r.Times > MaxRows:
+	case r.Times < 0 || r.Times > MaxSpacedRows:
 		return rangeError("shapings", r.Times, allowed)
 	case r.Ends > FirstAndLastShaped:
 		return rangeError("ends of a spacing", int(r.Ends), "plain rows after, last row shaped, or first and last row shaped")
@@ -226,7 +226,7 @@ func (r SpacingRequest) validate() error {
 // in the same rows, and the nearest numbers of rows for the same shapings.
 func (r SpacingRequest) nearest() []string {
 	var near []string
-	for by := 1; by <= MaxRows; by++ {
+	for by := 1; by <= MaxSpacedRows; by++ {
 		fewer, more := r, r
 		fewer.Times -= by
 		more.Times += by
@@ -234,16 +234,16 @@ func (r SpacingRequest) nearest() []string {
 			near = append(near, fewer.text())
 			break
 		}
-		if more.Times <= MaxRows && more.works() {
+		if more.Times <= MaxSpacedRows && more.works() {
 			near = append(near, more.text())
 			break
 		}
 	}
-	for by, found := 1, false; by <= MaxRows && !found; by++ {
+	for by, found := 1, false; by <= MaxSpacedRows && !found; by++ {
 		for _, rows := range []int{r.Rows - by, r.Rows + by} {
 			other := r
 			other.Rows = rows
-			if rows > 0 && rows <= MaxRows && other.works() {
+			if rows > 0 && rows <= MaxSpacedRows && other.works() {
 				near = append(near, other.text())
 				found = true
 			}
@@ -254,7 +254,7 @@ func (r SpacingRequest) nearest() []string {
 
 func (r SpacingRequest) text() string {
 	text := fmt.Sprintf("%d times in %d rows", r.Times, r.Rows)
-	if r.SecondRows {
+	if r.EverySecondRow {
 		text += " on every 2nd row"
 	}
 	return text

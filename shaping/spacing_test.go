@@ -51,17 +51,17 @@ func TestEvenSpacing(t *testing.T) {
 			shaping.Spacing{From: 1, Distances: []shaping.Distance{{9, 2}, {10, 7}}}, paperMoon,
 		},
 		{
-			"every 2nd row, plain after", shaping.SpacingRequest{Rows: 45, Times: 8, SecondRows: true},
+			"every 2nd row, plain after", shaping.SpacingRequest{Rows: 45, Times: 8, EverySecondRow: true},
 			// 22 pairs of rows in 9 distances: 5 of 2 pairs, 4 of 3 pairs, of which the last is plain.
 			shaping.Spacing{Distances: []shaping.Distance{{4, 5}, {6, 3}}, Plain: 7}, byHand,
 		},
 		{
-			"every 2nd row, last shaped", shaping.SpacingRequest{Rows: 62, Times: 14, Ends: shaping.LastShaped, SecondRows: true},
+			"every 2nd row, last shaped", shaping.SpacingRequest{Rows: 62, Times: 14, Ends: shaping.LastShaped, EverySecondRow: true},
 			// 31 pairs in 14 distances: 11 of 2 pairs, 3 of 3 pairs.
 			shaping.Spacing{Distances: []shaping.Distance{{4, 11}, {6, 3}}}, byHand,
 		},
 		{
-			"every 2nd row, first and last", shaping.SpacingRequest{Rows: 15, Times: 4, Ends: shaping.FirstAndLastShaped, SecondRows: true},
+			"every 2nd row, first and last", shaping.SpacingRequest{Rows: 15, Times: 4, Ends: shaping.FirstAndLastShaped, EverySecondRow: true},
 			shaping.Spacing{From: 1, Distances: []shaping.Distance{{4, 2}, {6, 1}}}, byHand,
 		},
 		{
@@ -110,7 +110,7 @@ func anyRequest(t *rapid.T) shaping.SpacingRequest {
 		Rows:       rapid.IntRange(0, 60).Draw(t, "rows"),
 		Times:      rapid.IntRange(0, 25).Draw(t, "times"),
 		Ends:       rapid.SampledFrom([]shaping.Ends{shaping.PlainAfter, shaping.LastShaped, shaping.FirstAndLastShaped}).Draw(t, "ends"),
-		SecondRows: rapid.Bool().Draw(t, "every 2nd row"),
+		EverySecondRow: rapid.Bool().Draw(t, "every 2nd row"),
 	}
 }
 
@@ -156,7 +156,7 @@ func TestEvenSpacingProperties(t *testing.T) {
 		}
 		parts := distances(ask.Ends, rows)
 		spread := 1
-		if ask.SecondRows {
+		if ask.EverySecondRow {
 			spread = 2
 			for _, d := range parts {
 				if d%2 != 0 {
@@ -196,7 +196,7 @@ func TestEvenSpacingProperties(t *testing.T) {
 // can be spread over rows at all.
 func possible(ask shaping.SpacingRequest) bool {
 	least := 1
-	if ask.SecondRows {
+	if ask.EverySecondRow {
 		least = 2
 	}
 	switch {
@@ -226,7 +226,7 @@ func TestEvenSpacingNamesTheNearestThatWorks(t *testing.T) {
 		nearTimes, nearRows := 0, 1<<30
 		found := numbers(e.Want)
 		step := 2 // times, rows
-		if ask.SecondRows {
+		if ask.EverySecondRow {
 			step = 3 // and the 2 of "2nd"
 		}
 		if len(found) == 0 {
@@ -274,7 +274,7 @@ func TestEvenSpacingRefusals(t *testing.T) {
 	for _, ask := range []shaping.SpacingRequest{
 		{Rows: -1},
 		{Rows: 5, Times: -1},
-		{Rows: shaping.MaxRows + 1, Times: 1},
+		{Rows: shaping.MaxSpacedRows + 1, Times: 1},
 		{Rows: 5, Times: math.MaxInt},
 		{Rows: 5, Times: 1, Ends: 7},
 	} {
@@ -284,11 +284,11 @@ func TestEvenSpacingRefusals(t *testing.T) {
 		})
 	}
 	// At the limit itself nothing near works with more rows.
-	_, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxRows, Times: shaping.MaxRows})
+	_, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxSpacedRows, Times: shaping.MaxSpacedRows})
 	if got, want := needError(t, err, shaping.ErrInfeasible).Want, "nearest that can be worked: 4999 times in 5000 rows"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	_, err = shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxRows, Times: shaping.MaxRows, Ends: shaping.FirstAndLastShaped, SecondRows: true})
+	_, err = shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxSpacedRows, Times: shaping.MaxSpacedRows, Ends: shaping.FirstAndLastShaped, EverySecondRow: true})
 	if got, want := needError(t, err, shaping.ErrInfeasible).Want, "nothing near it can be worked"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -182,5 +182,5 @@ func (m *specMaker) choices(s *garment.Spec) {
 	if rapid.Bool().Draw(m.t, "band given") {
 		s.Start.Band = m.length("band", 0, mm(s.Body.Length)-m.size)
 	}
-	s.Start.Edge = rapid.SampledFrom([]garment.StartEdge{garment.OnWaste, garment.Closed}).Draw(m.t, "edge")
+	s.Start.Edge = rapid.SampledFrom([]garment.StartEdge{garment.WasteEdge, garment.ClosedEdge}).Draw(m.t, "edge")
 }

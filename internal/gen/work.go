@@ -47,7 +47,7 @@ func workRow(t *rapid.T, p shaping.Panel, row int) shaping.Row {
 	}
 	before := p.InWork(row - 1)
 	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
-		step, ok := p.At(edge).At(row)
+		step, ok := p.Steps(edge).At(row)
 		if !ok {
 			continue
 		}

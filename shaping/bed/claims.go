@@ -98,7 +98,7 @@ func handSide(row int, facing shaping.Facing) shaping.Side {
 func (j *judge) checkSteps(row *shaping.Row) error {
 	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
 		done := *j.step(edge)
-		said, _ := j.panel.At(edge).At(row.Row)
+		said, _ := j.panel.Steps(edge).At(row.Row)
 		if done.Stitches == said.Stitches && done.Method == said.Method {
 			continue
 		}

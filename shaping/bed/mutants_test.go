@@ -42,7 +42,7 @@ func panelMutants(w shaping.Work) []mutant {
 			add(at+"after the next", func(w *shaping.Work) { w.Panels[i], w.Panels[i+1] = w.Panels[i+1], w.Panels[i] })
 		}
 		for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
-			for k, step := range p.At(edge) {
+			for k, step := range p.Steps(edge) {
 				at := fmt.Sprintf("%s%v step at row %d: ", at, edge, step.Row)
 				change := func(what string, f func(*shaping.Schedule)) {
 					add(at+what, func(w *shaping.Work) {

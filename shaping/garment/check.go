@@ -69,7 +69,7 @@ func checkFront(s Spec) error {
 	if err := checkMethods(s.Methods); err != nil {
 		return err
 	}
-	if s.Start.Edge != OnWaste && s.Start.Edge != Closed {
+	if s.Start.Edge != WasteEdge && s.Start.Edge != ClosedEdge {
 		return &Error{Field: "start.edge", Given: s.Start.Edge.String(), Want: "waste or closed", Err: ErrSpec}
 	}
 	if err := checkTogether(s); err != nil {

@@ -30,7 +30,7 @@ func ExampleFront() {
 		return
 	}
 	for _, s := range piece.Sizes {
-		fmt.Printf("%-9s %3d %-8s %s\n", s.Name, s.Count, s.Unit, s.Knitted.Format(gauge.Centimetre, 1))
+		fmt.Printf("%-9s %3d %-8s %s\n", s.Name, s.Count, s.Counted, s.Knitted.Format(gauge.Centimetre, 1))
 	}
 	fmt.Println(piece.Cloth.Ledger())
 

@@ -287,7 +287,7 @@ func TestWhatIsApartIsSaid(t *testing.T) {
 		}
 		body := p.Work.Panels[0]
 		for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
-			if first, other := body.At(edge), body.At(edge.Opposite()); len(first) > 0 && len(other) > 0 && first[0].Row < other[0].Row {
+			if first, other := body.Steps(edge), body.Steps(edge.Opposite()); len(first) > 0 && len(other) > 0 && first[0].Row < other[0].Row {
 				if want := fmt.Sprintf("the %v edge first", edge); !said(want) {
 					t.Fatalf("%v edge at row %d, the other at %d: warnings %q", edge, first[0].Row, other[0].Row, p.Warnings)
 				}
@@ -313,7 +313,7 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 	checkFronts(t, func(t *rapid.T, p garment.Piece) {
 		for _, s := range p.Sizes {
 			asked, knitted, most := p.Gauge.Stitches(s.Asked), p.Gauge.Width(s.Count), gauge.Whole(1)
-			if s.Unit == "rows" {
+			if s.Counted == "rows" {
 				asked, knitted = p.Gauge.Rows(s.Asked), p.Gauge.Height(s.Count)
 			}
 			switch s.Name {
@@ -331,10 +331,10 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 			}
 			off := gauge.Whole(s.Count).Sub(asked).Abs()
 			if off.Cmp(most) > 0 {
-				t.Errorf("%s: %d %s, asked %v", s.Name, s.Count, s.Unit, asked)
+				t.Errorf("%s: %d %s, asked %v", s.Name, s.Count, s.Counted, asked)
 			}
 			if (off.Cmp(half) > 0) != (s.Why != "") {
-				t.Errorf("%s: %v %s off, why %q", s.Name, off, s.Unit, s.Why)
+				t.Errorf("%s: %v %s off, why %q", s.Name, off, s.Counted, s.Why)
 			}
 			if !s.Knitted.Equal(knitted) || !s.Off().Equal(knitted.Sub(s.Asked)) || s.PlusMinus.Sign() <= 0 && s.Count > 0 {
 				t.Errorf("%s: knitted %v, want %v; plus or minus %v", s.Name, s.Knitted, knitted, s.PlusMinus)
@@ -370,7 +370,7 @@ func TestStepsObeyTheRules(t *testing.T) {
 			for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
 				for _, method := range []shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned} {
 					var steps shaping.Schedule
-					for _, step := range panel.At(edge) {
+					for _, step := range panel.Steps(edge) {
 						if step.Method == method {
 							step.Row -= panel.FirstRow - 1
 							steps = append(steps, step)
@@ -380,15 +380,15 @@ func TestStepsObeyTheRules(t *testing.T) {
 					if method == shaping.Fashioned {
 						rules.Most = 2
 					}
-					if err := rules.Allows(steps, panel.Rows()); err != nil {
+					if err := rules.Check(steps, panel.Rows()); err != nil {
 						t.Fatalf("%s, %v edge, %v: %v", panel.Name, edge, method, err)
 					}
 				}
 			}
 		}
 		for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-			outer := append(slices.Clone(p.Work.Panels[0].At(side)), half(p, side).At(side)...)
-			for _, steps := range []shaping.Schedule{outer, half(p, side).At(side.Opposite())} {
+			outer := append(slices.Clone(p.Work.Panels[0].Steps(side)), half(p, side).Steps(side)...)
+			for _, steps := range []shaping.Schedule{outer, half(p, side).Steps(side.Opposite())} {
 				for i := range max(len(steps)-1, 0) {
 					if steps[i+1].Row-steps[i].Row < 2 {
 						t.Fatalf("%v half: %v and %v in neighbouring rows", side, steps[i], steps[i+1])

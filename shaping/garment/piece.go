@@ -31,7 +31,7 @@ type Size struct {
 	Knitted   gauge.Length
 	PlusMinus gauge.Length
 	Count     int    // in whole stitches or rows
-	Unit      string // "stitches" or "rows"
+	Counted      string // "stitches" or "rows"
 	Why       string // what moved it by more than half a stitch or row; empty if nothing did
 }
 

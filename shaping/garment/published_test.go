@@ -189,7 +189,7 @@ func TestParityIsReported(t *testing.T) {
 		"width": "", "neckWidth": "odd, as the body's 91 stitches are", "neckDepth": "even, so that a half ends at its outer edge", "drop": "",
 	} {
 		if got := size(t, p, name); got.Why != want {
-			t.Errorf("%s: %d %s, why %q, want %q", name, got.Count, got.Unit, got.Why, want)
+			t.Errorf("%s: %d %s, why %q, want %q", name, got.Count, got.Counted, got.Why, want)
 		}
 	}
 }

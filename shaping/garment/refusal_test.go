@@ -65,7 +65,7 @@ var refusals = []struct {
 		func(s *garment.Spec) { s.Seam.Stitches = 0 },
 	}},
 	{func(s *garment.Spec) { s.Start.Edge = 7 }, "start.edge no edge: waste or closed", "start.edge", garment.ErrSpec, []change{
-		func(s *garment.Spec) { s.Start.Edge = garment.Closed },
+		func(s *garment.Spec) { s.Start.Edge = garment.ClosedEdge },
 	}},
 
 	{func(s *garment.Spec) { s.Neck.Width = length("45 cm") }, "neck.width 45 cm: wider than the body leaves: at most 32.0 cm", "neck.width", garment.ErrFit, []change{

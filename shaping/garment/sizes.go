@@ -33,7 +33,7 @@ func (f *trunk) wide(name string, asked gauge.Length, count int, why string) Siz
 	knitted := f.gauge.Width(count)
 	return Size{
 		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Width(knitted),
-		Count: count, Unit: "stitches", Why: forced(f.gauge.Stitches(asked), count, why),
+		Count: count, Counted: "stitches", Why: forced(f.gauge.Stitches(asked), count, why),
 	}
 }
 
@@ -41,7 +41,7 @@ func (f *trunk) high(name string, asked gauge.Length, count int, why string) Siz
 	knitted := f.gauge.Height(count)
 	return Size{
 		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Height(knitted),
-		Count: count, Unit: "rows", Why: forced(f.gauge.Rows(asked), count, why),
+		Count: count, Counted: "rows", Why: forced(f.gauge.Rows(asked), count, why),
 	}
 }
 

@@ -48,11 +48,11 @@ type StartEdge uint8
 
 // The lower edges.
 const (
-	OnWaste StartEdge = iota // open stitches on waste yarn, for a hem or a band added later
-	Closed                   // a cast on that stays
+	WasteEdge StartEdge = iota // open stitches on waste yarn, for a hem or a band added later
+	ClosedEdge                   // a cast on that stays
 )
 
-var startEdgeWords = [...]string{OnWaste: "waste", Closed: "closed"}
+var startEdgeWords = [...]string{WasteEdge: "waste", ClosedEdge: "closed"}
 
 // String returns "waste" or "closed".
 func (e StartEdge) String() string {

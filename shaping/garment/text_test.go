@@ -13,7 +13,7 @@ import (
 
 // TestTexts: what is written reads back, and a bad text changes nothing.
 func TestTexts(t *testing.T) {
-	for text, e := range map[string]garment.StartEdge{"waste": garment.OnWaste, "closed": garment.Closed} {
+	for text, e := range map[string]garment.StartEdge{"waste": garment.WasteEdge, "closed": garment.ClosedEdge} {
 		b, err := e.MarshalText()
 		got := garment.StartEdge(9)
 		if err != nil || string(b) != text || got.UnmarshalText(b) != nil || got != e {
@@ -46,9 +46,9 @@ func TestTexts(t *testing.T) {
 }
 
 func TestTextsThatAreRefused(t *testing.T) {
-	edge, shape, optional, pair := garment.Closed, garment.VeeNeck, given("1 cm"), garment.By(shaping.Hold)
+	edge, shape, optional, pair := garment.ClosedEdge, garment.VeeNeck, given("1 cm"), garment.By(shaping.Hold)
 	for _, text := range []string{"", "Waste", "no edge", "no shape", "rundhals"} {
-		if err := edge.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || edge != garment.Closed {
+		if err := edge.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || edge != garment.ClosedEdge {
 			t.Errorf("start edge %q: %v, now %v", text, err, edge)
 		}
 		if err := shape.UnmarshalText([]byte(text)); !errors.Is(err, garment.ErrSpec) || shape != garment.VeeNeck {

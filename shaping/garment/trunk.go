@@ -73,7 +73,7 @@ func (f *trunk) firstHalf() shaping.Side { return f.start(f.heights.NeckStart() 
 // piece orders the rows, knits them and reports.
 func (f *trunk) piece() (Piece, error) {
 	outline := order.Outline{
-		Name: "front", Place: f.place, Carriage: f.carriage(), Panels: f.panels(), Tip: f.firstShoulderRow(),
+		Name: "front", Place: f.place, Carriage: f.carriage(), Panels: f.panels(), ShoulderRow: f.firstShoulderRow(),
 	}
 	if f.neck.Several == shaping.BindOff {
 		outline.Centre = order.BoundOff

@@ -183,7 +183,7 @@ func (p *planner) domain(panel shaping.Panel) shaping.Span {
 	domain := panel.Needles
 	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
 		widest, at := 0, 0
-		for _, step := range panel.At(edge) {
+		for _, step := range panel.Steps(edge) {
 			at += step.Stitches
 			widest = max(widest, at)
 		}

@@ -94,7 +94,7 @@ func bothEmpty(a, b []shaping.Action) bool { return len(a) == 0 && len(b) == 0 }
 func only(actions []shaping.Action, half shaping.Panel) []shaping.Action {
 	own := 0
 	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
-		if step, ok := half.At(edge).At(half.FirstRow); ok {
+		if step, ok := half.Steps(edge).At(half.FirstRow); ok {
 			if step.Method == shaping.Fashioned && step.Stitches < 0 {
 				own -= step.Stitches
 			} else {
@@ -225,7 +225,7 @@ func TestWrongPhase(t *testing.T) {
 		o := gen.Outline().Draw(t, "outline")
 		i := rapid.IntRange(0, len(o.Panels)-1).Draw(t, "panel")
 		edge := rapid.SampledFrom([]shaping.Side{shaping.Left, shaping.Right}).Draw(t, "edge")
-		steps := o.Panels[i].At(edge)
+		steps := o.Panels[i].Steps(edge)
 		if len(steps) == 0 {
 			return
 		}

@@ -23,7 +23,7 @@ const mostDecreased = 2
 
 // step returns what the panel's schedule asks for at one edge before row.
 func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shaping.Action, error) {
-	s, ok := panel.At(edge).At(row)
+	s, ok := panel.Steps(edge).At(row)
 	if !ok {
 		return nil, nil
 	}
@@ -141,8 +141,8 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 // shoulder is held, those that its parent held among them.
 func (p *planner) shoulderHeld(panel shaping.Panel, outer shaping.Side) shaping.Span {
 	most := panel.Needles.Len() - p.withoutHeldByParent(panel).Len()
-	for _, step := range panel.At(outer) {
-		if step.Method == shaping.Hold && step.Row >= p.outline.Tip {
+	for _, step := range panel.Steps(outer) {
+		if step.Method == shaping.Hold && step.Row >= p.outline.ShoulderRow {
 			most -= step.Stitches
 		}
 	}

@@ -188,7 +188,7 @@ func TestPlanRoundTrip(t *testing.T) {
 		piece := plan.Piece{Work: work, Warnings: rapid.SliceOfN(rapid.StringN(0, 20, 80), 0, 2).Draw(t, "warnings")}
 		for _, panel := range work.Panels {
 			for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-				steps := panel.At(side)
+				steps := panel.Steps(side)
 				piece.Edges = append(piece.Edges, plan.Edge{
 					Name: "neck", Panel: panel.Name, Side: side, Stitches: steps.Total(), Rows: panel.Rows(),
 					Area: decimal.New(rapid.Int64Range(0, 100_000).Draw(t, "area"), -2), Deviation: gauge.MustParseLength("1.20 mm"),

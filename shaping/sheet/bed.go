@@ -49,7 +49,7 @@ func (b bedVoice) start() []string {
 	first, needles := b.work.Rows[0], b.work.Panels[0].Needles
 	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
 		needles, needles.Len(), first.From.Opposite(), first.From, first.From)
-	if b.piece.Spec.Start.Edge == garment.Closed {
+	if b.piece.Spec.Start.Edge == garment.ClosedEdge {
 		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge and a tail of 20 cm, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
 			needles, needles.Len(), first.From)
 	}

@@ -66,7 +66,7 @@ func (h handVoice) holders() int {
 
 func (h handVoice) start() []string {
 	sts := stsText(h.work.Panels[0].Needles.Len())
-	if h.piece.Spec.Start.Edge == garment.Closed {
+	if h.piece.Spec.Start.Edge == garment.ClosedEdge {
 		return []string{fmt.Sprintf("CO %s with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}
 	}
 	return []string{fmt.Sprintf("CO %s over waste yarn, so that the lower edge stays open for a hem or a band, and change to main yarn with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}

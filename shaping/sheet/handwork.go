@@ -93,7 +93,7 @@ func (h handVoice) waitingBefore(half shaping.Panel) int {
 	if h.lastUnderarmHold(outer) < half.FirstRow {
 		return wait
 	}
-	for _, step := range h.work.Panels[0].At(outer) {
+	for _, step := range h.work.Panels[0].Steps(outer) {
 		if step.Method == shaping.Hold && step.Row < h.piece.Heights.Tip()-1 {
 			wait -= step.Stitches
 		}
@@ -254,7 +254,7 @@ func (h handVoice) waits(panel string, edge shaping.Side, row int) bool {
 		if p.Name != panel && (p.Parent != "" || edge != h.outer(panel)) {
 			continue
 		}
-		for _, step := range p.At(edge) {
+		for _, step := range p.Steps(edge) {
 			if step.Method == shaping.Hold && step.Row < row && (step.Row > underarm || row <= underarm) {
 				return true
 			}

@@ -79,7 +79,7 @@ func (s *writer) sizes() {
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
 		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), s.fine(size.Asked), s.fine(size.Knitted),
-			s.signed(size.Off()), fmt.Sprintf("%d %s", size.Count, size.Unit), s.fine(size.PlusMinus))
+			s.signed(size.Off()), fmt.Sprintf("%d %s", size.Count, size.Counted), s.fine(size.PlusMinus))
 	}
 	for _, size := range s.piece.Sizes {
 		if size.Why != "" {
@@ -214,7 +214,7 @@ func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 // firstStep returns the first step at an outer edge, in the body or in a half.
 func (s *writer) firstStep(side shaping.Side) shaping.Step {
 	for _, p := range s.work.Panels {
-		if steps := p.At(side); len(steps) > 0 && (p.Parent == "" || s.outer(p.Name) == side) {
+		if steps := p.Steps(side); len(steps) > 0 && (p.Parent == "" || s.outer(p.Name) == side) {
 			return steps[0]
 		}
 	}
@@ -306,7 +306,7 @@ func (s *writer) finish() {
 			s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
 		}
 	}
-	if s.piece.Spec.Start.Edge == garment.OnWaste {
+	if s.piece.Spec.Start.Edge == garment.WasteEdge {
 		s.para("  ", s.voice.lowerEdge())
 	}
 	neckband := "For the neckband one stitch is picked up for every bound off one and the upright edges by their length."

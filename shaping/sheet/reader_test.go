@@ -407,9 +407,9 @@ func TestSheetIsEnoughForEveryMethod(t *testing.T) {
 	l := gauge.MustParseLength
 	places := map[string]func(*garment.Spec){
 		"on the bed":                    func(*garment.Spec) {},
-		"on the bed from a closed edge": func(s *garment.Spec) { s.Setup.Carriage, s.Start.Edge = shaping.Left, garment.Closed },
+		"on the bed from a closed edge": func(s *garment.Spec) { s.Setup.Carriage, s.Start.Edge = shaping.Left, garment.ClosedEdge },
 		"in the hand":                   func(s *garment.Spec) { s.Setup.On = shaping.Hand },
-		"in the hand without a band":    func(s *garment.Spec) { s.Setup.On, s.Start = shaping.Hand, garment.Start{Edge: garment.Closed} },
+		"in the hand without a band":    func(s *garment.Spec) { s.Setup.On, s.Start = shaping.Hand, garment.Start{Edge: garment.ClosedEdge} },
 	}
 	necks := map[string]func(*garment.Neck){
 		"round":   func(*garment.Neck) {},

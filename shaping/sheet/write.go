@@ -99,14 +99,14 @@ func (s *writer) outerSteps(panel string) shaping.Schedule {
 		return nil
 	}
 	p, _ := s.work.Panels.Panel(panel)
-	return p.At(s.outer(panel))
+	return p.Steps(s.outer(panel))
 }
 
 // bothEnds says from which entry on stitches go at the outer edge of a half.
 func (s *writer) bothEnds(e entry) string {
 	outer := s.outer(e.panel)
 	p, _ := s.work.Panels.Panel(e.panel)
-	if neck := p.At(outer.Opposite()); len(neck) > 0 && neck[len(neck)-1].Row > e.counter {
+	if neck := p.Steps(outer.Opposite()); len(neck) > 0 && neck[len(neck)-1].Row > e.counter {
 		return fmt.Sprintf("From here both ends are shaped, the neck at the %v and the outer edge at the %v: mind the end.", outer.Opposite(), outer)
 	}
 	return fmt.Sprintf("From here stitches go at the outer edge, the %v end.", outer)
@@ -191,7 +191,7 @@ func (s *writer) lastKnit(panel string) shaping.Span {
 func (s *writer) neckHeld(panel string) int {
 	p, _ := s.work.Panels.Panel(panel)
 	held := 0
-	for _, step := range p.At(s.outer(panel).Opposite()) {
+	for _, step := range p.Steps(s.outer(panel).Opposite()) {
 		if step.Method == shaping.Hold {
 			held -= step.Stitches
 		}
@@ -217,7 +217,7 @@ func (s *writer) underarmDone(e entry) (held int, edge shaping.Side) {
 		if p.Parent != "" && s.outer(p.Name) != edge {
 			continue
 		}
-		for _, step := range p.At(edge).Between(1, e.counter+1) {
+		for _, step := range p.Steps(edge).Between(1, e.counter+1) {
 			if step.Method == shaping.Hold {
 				held -= step.Stitches
 			}
@@ -234,7 +234,7 @@ func (s *writer) lastUnderarmHold(edge shaping.Side) int {
 		if p.Parent != "" && s.outer(p.Name) != edge {
 			continue
 		}
-		for _, step := range p.At(edge) {
+		for _, step := range p.Steps(edge) {
 			if step.Method == shaping.Hold && step.Row < s.piece.Heights.Tip()-1 {
 				last = step.Row
 			}
@@ -247,7 +247,7 @@ func (s *writer) lastUnderarmHold(edge shaping.Side) int {
 func (s *writer) heldByBody(half shaping.Panel) int {
 	body := s.work.Panels[0]
 	held := 0
-	for _, step := range body.At(s.outer(half.Name)) {
+	for _, step := range body.Steps(s.outer(half.Name)) {
 		if step.Method == shaping.Hold && step.Row >= s.piece.Heights.Tip()-1 {
 			held -= step.Stitches
 		}

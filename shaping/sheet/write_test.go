@@ -51,7 +51,7 @@ func write(t testing.TB, s garment.Spec) (string, garment.Piece) {
 
 func TestGolden(t *testing.T) {
 	bindOff := spec()
-	bindOff.Start.Edge = garment.Closed
+	bindOff.Start.Edge = garment.ClosedEdge
 	bindOff.Methods = garment.Methods{Neck: garment.By(shaping.BindOff), Shoulder: garment.By(shaping.BindOff)}
 	bindOff.Setup.Carriage = shaping.Left
 	inches := spec()
