@@ -5,7 +5,7 @@ import "example.com/walewise/shaping"
 // Result is a schedule and how far it lies from the drawing.
 type Result struct {
 	Schedule shaping.Schedule
-	Measures  Measures
+	Measures Measures
 }
 
 // Trace returns the schedule of least area between the edge and its staircase that

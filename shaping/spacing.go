@@ -42,9 +42,9 @@ func (e Ends) String() string {
 // SpacingRequest asks for a number of shapings spread evenly over the rows of an
 // edge. Its zero value asks for none in no rows.
 type SpacingRequest struct {
-	Rows       int  // the rows to spread them over, from row 1 to row Rows
-	Times      int  // the number of shapings
-	Ends       Ends // PlainAfter if not set
+	Rows           int  // the rows to spread them over, from row 1 to row Rows
+	Times          int  // the number of shapings
+	Ends           Ends // PlainAfter if not set
 	EverySecondRow bool // every 2nd row only, so that all distances are even; otherwise any row
 }
 

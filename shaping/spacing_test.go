@@ -107,9 +107,9 @@ func TestSpacingAsPhrases(t *testing.T) {
 // anyRequest draws requests of which many work and many do not.
 func anyRequest(t *rapid.T) shaping.SpacingRequest {
 	return shaping.SpacingRequest{
-		Rows:       rapid.IntRange(0, 60).Draw(t, "rows"),
-		Times:      rapid.IntRange(0, 25).Draw(t, "times"),
-		Ends:       rapid.SampledFrom([]shaping.Ends{shaping.PlainAfter, shaping.LastShaped, shaping.FirstAndLastShaped}).Draw(t, "ends"),
+		Rows:           rapid.IntRange(0, 60).Draw(t, "rows"),
+		Times:          rapid.IntRange(0, 25).Draw(t, "times"),
+		Ends:           rapid.SampledFrom([]shaping.Ends{shaping.PlainAfter, shaping.LastShaped, shaping.FirstAndLastShaped}).Draw(t, "ends"),
 		EverySecondRow: rapid.Bool().Draw(t, "every 2nd row"),
 	}
 }

@@ -137,7 +137,7 @@ func (m *specMaker) shape(s *garment.Spec) {
 		ways = append(ways[:len(ways):len(ways)], decreases...)
 	}
 	s.Methods.Neck = rapid.SampledFrom(ways).Draw(m.t, "neck by")
-	s.Methods.Shoulder = rapid.SampledFrom(pairs[:5]).Draw(m.t, "shoulder by")
+	s.Methods.Shoulder = rapid.SampledFrom(pairs).Draw(m.t, "shoulder by")
 }
 
 // armhole draws an inset whose single decreases find rows enough.
@@ -150,8 +150,9 @@ func (m *specMaker) armhole(s *garment.Spec) {
 	depth := mm(s.Armhole.Depth)
 	curve := depth * 2 / 5
 	if rapid.Bool().Draw(m.t, "curve given") {
-		s.Armhole.Curve = m.length("curve", depth/3, depth-m.size)
-		curve = mm(s.Armhole.Curve)
+		l := m.length("curve", depth/3, depth-m.size)
+		s.Armhole.Curve = garment.Exactly(l)
+		curve = mm(l)
 	}
 	room := (mm(s.Body.Width) - mm(s.Neck.Width)) / 4 // of the shoulder, half
 	decreased := max((curve/m.row-7)/2*m.wale, 0)

@@ -21,19 +21,19 @@ func (f *trunk) drawArmhole() error {
 	if d.stitches == 0 {
 		return nil
 	}
-	asked := f.spec.Armhole.Curve
+	asked := f.spec.Armhole.Curve.Or(gauge.Length{})
 	d.rows = f.gauge.Rows(asked).Round(gauge.Rounding{})
-	if asked.IsZero() {
+	if f.spec.Armhole.Curve.IsZero() {
 		d.rows = f.gauge.Rows(f.spec.Armhole.Depth.Mul(2)).Div(5).Round(gauge.Rounding{})
 	}
 	d.rows = min(max(d.rows, 1), f.heights.Armhole)
 	if d.rows > curve.MaxRows {
-		return fitError("armhole.curve", asked, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", d.rows, curve.MaxRows, floorCentimetres(f.gauge.Height(curve.MaxRows))))
+		return f.spec.fitError("armhole.curve", asked, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", d.rows, curve.MaxRows, f.spec.atMost(f.gauge.Height(curve.MaxRows))))
 	}
 	d.rules = f.armholeRules(d.rows)
 	var err error
 	if d.edge, err = curve.QuarterEllipse(f.gauge.Width(d.stitches), f.gauge.Height(d.rows)); err != nil {
-		return fitError("armhole.inset", f.spec.Armhole.Inset, err.Error())
+		return f.spec.fitError("armhole.inset", f.spec.Armhole.Inset, err.Error())
 	}
 	traced, err := d.trace()
 	if err != nil {
@@ -44,17 +44,8 @@ func (f *trunk) drawArmhole() error {
 			f.lastTied = step.Row
 		}
 	}
-	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-		steps := moved(traced, func(step shaping.Step) int { return f.armholeRow(side, step) })
-		edge, err := f.worked(d, steps, f.armholeStart(side))
-		if err != nil {
-			return fitError("armhole.curve", asked, err.Error())
-		}
-		if side == shaping.Left {
-			f.armholeEdge.left = edge
-		} else {
-			f.armholeEdge.right = edge
-		}
+	if err := f.lay(&f.armholeEdge, d, traced, f.armholeRow, f.armholeStart); err != nil {
+		return f.spec.fitError("armhole.curve", asked, err.Error())
 	}
 	return nil
 }
@@ -155,8 +146,8 @@ func (f *trunk) underarm(edge shaping.Side) shaping.Schedule {
 func (f *trunk) checkUnderarm() error {
 	const enough = 6 // five, and what rounding takes
 	if f.widths.BindOff > 0 && f.lastArmholeRow() < 1 {
-		return fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("%d rows are too few to shape the underarms before the shoulders: %s are enough",
-			f.heights.Armhole, ceilCentimetres(f.gauge.Height(enough))))
+		return f.spec.fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("too low for the underarms below the shoulders (%s): %s is enough",
+			rowsText(f.heights.Armhole), f.spec.atLeast(f.gauge.Height(enough))))
 	}
 	return nil
 }
@@ -171,20 +162,20 @@ func (f *trunk) steepArmhole(d drawing, err error) error {
 			continue
 		}
 		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rows <= f.lastArmholeRow() {
-			found = append(found, "raise armhole.curve to "+ceilCentimetres(f.gauge.Height(near.Rows)))
+			found = append(found, "raise armhole.curve to "+f.spec.atLeast(f.gauge.Height(near.Rows)))
 		}
 		if atOnce := f.gauge.Width(f.widths.Inset - near.Stitches); near.Rows == d.rows && tied(f.armhole.Several) && atOnce.Cmp(armhole.Inset) < 0 {
-			found = append(found, "raise armhole.bindOff to "+ceilCentimetres(atOnce))
+			found = append(found, "raise armhole.bindOff to "+f.spec.atLeast(atOnce))
 		}
 	}
-	const second = 3 // the first row after what is taken off at once
-	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= second {
+	const afterAtOnce = 3 // the first row after what is taken off at once
+	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= afterAtOnce {
 		found = append(found, "methods.armhole bindOff")
 	}
-	want := fmt.Sprintf("%d stitches do not go %s over %d rows: %s", d.stitches, f.armhole.words(), d.rows,
+	want := fmt.Sprintf("%s cannot go %s over %s: %s", stitchesText(d.stitches), f.armhole.words(), rowsText(d.rows),
 		ways(found, "lessen the inset, or take it off at once"))
 	if !armhole.Curve.IsZero() {
-		return fitError("armhole.curve", armhole.Curve, want)
+		return f.spec.fitError("armhole.curve", armhole.Curve.Or(gauge.Length{}), want)
 	}
-	return fitError("armhole.inset", armhole.Inset, want)
+	return f.spec.fitError("armhole.inset", armhole.Inset, want)
 }

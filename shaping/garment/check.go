@@ -8,9 +8,7 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// The widest and highest lengths of a garment that are believed, and the widest bed.
-var longestSide = gauge.MustParseLength("1000 cm")
-
+// The widest bed that is believed, and the longest title.
 const (
 	mostNeedles  = shaping.MaxNeedle // of both sides
 	mostSeam     = 10
@@ -52,11 +50,11 @@ func checkFront(s Spec) error {
 		{"shoulder.drop", s.Shoulder.Drop, false},
 		{"armhole.inset", s.Armhole.Inset, false},
 		{"armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), false},
-		{"armhole.curve", s.Armhole.Curve, false},
+		{"armhole.curve", s.Armhole.Curve.Or(s.Armhole.Depth), true},
 		{"neck.flat", s.Neck.Flat.Or(gauge.Length{}), false},
 		{"start.band", s.Start.Band, false},
 	} {
-		if err := checkLength(l.field, l.length, l.required); err != nil {
+		if err := s.checkLength(l.field, l.length, l.required); err != nil {
 			return err
 		}
 	}
@@ -78,14 +76,15 @@ func checkFront(s Spec) error {
 	return checkPlanned(s)
 }
 
-func checkLength(field string, l gauge.Length, required bool) error {
+func (s Spec) checkLength(field string, l gauge.Length, required bool) error {
+	longest := gauge.MustParseLength("1000 cm")
 	switch {
 	case required && l.Sign() <= 0:
-		return &Error{Field: field, Given: l.String(), Want: "a length above 0 is needed", Err: ErrSpec}
+		return &Error{Field: field, Given: s.text(l), Want: "a length above 0 is needed", Err: ErrSpec}
 	case l.Sign() < 0:
-		return &Error{Field: field, Given: l.String(), Want: "0 or a length above it is needed", Err: ErrSpec}
-	case l.Cmp(longestSide) > 0:
-		return &Error{Field: field, Given: l.String(), Want: fmt.Sprintf("at most %v", longestSide), Err: ErrSpec}
+		return &Error{Field: field, Given: s.text(l), Want: "0 or a length above it is needed", Err: ErrSpec}
+	case l.Cmp(longest) > 0:
+		return &Error{Field: field, Given: s.text(l), Want: "at most " + s.limit(longest), Err: ErrSpec}
 	}
 	return nil
 }
@@ -93,19 +92,19 @@ func checkLength(field string, l gauge.Length, required bool) error {
 // checkTogether refuses lengths that contradict one another before any is rounded.
 func checkTogether(s Spec) error {
 	if by := s.Methods.Armhole; !by.IsZero() && !tied(by.Several) && s.Armhole.BindOff.Or(gauge.Length{}).Sign() > 0 {
-		return fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "methods.armhole has decreases only: leave it out, or name bindOff or hold for several stitches")
+		return s.fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "methods.armhole has decreases only: leave it out, or name bindOff or hold for several stitches")
 	}
 	if s.Armhole.BindOff.Or(gauge.Length{}).Cmp(s.Armhole.Inset) > 0 {
-		return fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), fmt.Sprintf("more than the inset: at most %v", s.Armhole.Inset))
+		return s.fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "more than the inset: at most "+s.limit(s.Armhole.Inset))
 	}
-	if s.Armhole.Curve.Cmp(s.Armhole.Depth) > 0 {
-		return fitError("armhole.curve", s.Armhole.Curve, fmt.Sprintf("higher than the armhole: at most %v", s.Armhole.Depth))
+	if curve := s.Armhole.Curve.Or(s.Armhole.Depth); curve.Cmp(s.Armhole.Depth) > 0 {
+		return s.fitError("armhole.curve", curve, "higher than the armhole: at most "+s.limit(s.Armhole.Depth))
 	}
 	if s.Start.Band.Cmp(s.Body.Length) > 0 {
-		return fitError("start.band", s.Start.Band, fmt.Sprintf("higher than the body up to the underarm: at most %v", s.Body.Length))
+		return s.fitError("start.band", s.Start.Band, "higher than the body up to the underarm: at most "+s.limit(s.Body.Length))
 	}
 	if s.Neck.Flat.Or(gauge.Length{}).Cmp(s.Neck.Width) > 0 {
-		return fitError("neck.flat", s.Neck.Flat.Or(gauge.Length{}), fmt.Sprintf("wider than the neck: at most %v", s.Neck.Width))
+		return s.fitError("neck.flat", s.Neck.Flat.Or(gauge.Length{}), "wider than the neck: at most "+s.limit(s.Neck.Width))
 	}
 	return nil
 }
@@ -123,7 +122,7 @@ func checkPlanned(s Spec) error {
 	case s.Neck.Path != "":
 		return refuse("neck.path", quoted(s.Neck.Path), "belongs to the shape path, which is not planned so far: leave it out")
 	case !s.Body.Hem.IsZero() && !s.Body.Hem.Equal(s.Body.Width):
-		return refuse("body.hem", s.Body.Hem.String(), fmt.Sprintf("only straight sides are planned so far: leave it out, or give %v", s.Body.Width))
+		return refuse("body.hem", s.text(s.Body.Hem), "only straight sides are planned so far: leave it out, or give "+s.text(s.Body.Width))
 	case s.Body.Waist != nil:
 		return refuse("body.waist", "", "only straight sides are planned so far: leave it out")
 	}
@@ -156,9 +155,9 @@ func checkBed(s Spec, w Widths, g gauge.Gauge) error {
 			w.Body, needed, needles/2, 2*needed-needles)
 		// What fits must have a neck and two shoulders.
 		if finished := needles - 2*w.Seam; finished >= 5 {
-			want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", needles, floorCentimetres(g.Width(finished)))
+			want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", needles, s.atMost(g.Width(finished)))
 		}
-		return &Error{Field: "body.width", Given: s.Body.Width.String(), Want: want, Err: ErrBed}
+		return &Error{Field: "body.width", Given: s.text(s.Body.Width), Want: want, Err: ErrBed}
 	}
 	return nil
 }

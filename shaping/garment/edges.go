@@ -23,6 +23,24 @@ func (t twoEdges) at(side shaping.Side) Edge {
 	return t.right
 }
 
+// lay sets the edge at both sides from traced steps: rowAt says at which row of the piece
+// each is worked there, startAt at which row the drawing begins.
+func (f *trunk) lay(edges *twoEdges, d drawing, traced shaping.Schedule, rowAt func(shaping.Side, shaping.Step) int, startAt func(shaping.Side) int) error {
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		steps := moved(traced, func(step shaping.Step) int { return rowAt(side, step) })
+		edge, err := f.worked(d, steps, startAt(side))
+		if err != nil {
+			return err
+		}
+		if side == shaping.Left {
+			edges.left = edge
+		} else {
+			edges.right = edge
+		}
+	}
+	return nil
+}
+
 // drawing is an edge drawn in a box of whole stitches and rows, and how it may be
 // worked.
 type drawing struct {

@@ -18,7 +18,7 @@ var (
 // Error names the field of the spec, what was given, and what would work.
 type Error struct {
 	Field string // such as "neck.width"; empty if it concerns none
-	Given string // as the user wrote it
+	Given string // what was given, a length in the spec's unit
 	Want  string // what is wrong, what is allowed, and the nearest value that works
 	Err   error  // ErrSpec, ErrFit or ErrBed
 }

@@ -425,12 +425,12 @@ func TestUnitsDoNotMatter(t *testing.T) {
 // rewritten returns the spec with each length put through f.
 func rewritten(s garment.Spec, f func(gauge.Length) gauge.Length) garment.Spec {
 	for _, l := range []*gauge.Length{
-		&s.Body.Width, &s.Body.Length, &s.Armhole.Depth, &s.Armhole.Inset, &s.Armhole.Curve,
+		&s.Body.Width, &s.Body.Length, &s.Armhole.Depth, &s.Armhole.Inset,
 		&s.Neck.Width, &s.Neck.Depth, &s.Shoulder.Drop, &s.Start.Band,
 	} {
 		*l = f(*l)
 	}
-	for _, o := range []*garment.Optional{&s.Neck.Flat, &s.Armhole.BindOff} {
+	for _, o := range []*garment.Optional{&s.Neck.Flat, &s.Armhole.BindOff, &s.Armhole.Curve} {
 		if !o.IsZero() {
 			*o = garment.Exactly(f(o.Or(gauge.Length{})))
 		}

@@ -40,7 +40,7 @@ func (f *trunk) chooseHeights() error {
 	}
 	top := g.Rows(total).Round(whole)
 	if top > bed.MaxRows {
-		return fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, bed.MaxRows))
+		return s.fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, bed.MaxRows))
 	}
 	h := Heights{
 		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
@@ -52,7 +52,7 @@ func (f *trunk) chooseHeights() error {
 		{Name: "armhole", Want: g.Rows(s.Armhole.Depth), Least: 1},
 	})
 	if err != nil {
-		return &Error{Field: "armhole.depth", Given: s.Armhole.Depth.String(), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
+		return &Error{Field: "armhole.depth", Given: s.text(s.Armhole.Depth), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
 	}
 	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
 	h.Band = min(h.Band, h.Underarm) // the underarm may have gone down for the whole height
@@ -68,31 +68,30 @@ func (f *trunk) checkHeights() error {
 		least = 2
 	}
 	if h.Neck < 2 {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", ceilCentimetres(g.Height(2))))
+		return s.fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", s.atLeast(g.Height(2))))
 	}
-	if h.NeckStart() < least {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("deeper than the piece is high: at most %s", floorCentimetres(g.Height(evenDown(h.Top()-least)))))
+	if lowest := max(least, h.Band); h.NeckStart() < lowest {
+		what := "deeper than the piece is high"
+		if h.NeckStart() >= least {
+			what = "the neck would begin in the band"
+		}
+		return s.fitError("neck.depth", s.Neck.Depth, what+": "+f.shorter(h.Top()-lowest))
 	}
 	if h.Neck > curve.MaxRows {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, floorCentimetres(g.Height(curve.MaxRows))))
+		return s.fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, s.atMost(g.Height(curve.MaxRows))))
 	}
-	if most := evenDown(bed.MaxRows - h.Top() - least + 1); h.Neck > most {
-		return fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, bed.MaxRows, shorten(g, most)))
+	if most := bed.MaxRows - h.Top() - least + 1; h.Neck > most {
+		return s.fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, bed.MaxRows, f.shorter(most)))
 	}
 	return nil
 }
 
-// shorten says to what depth a neck must be reduced, or that it is the body that is
-// too long.
-func shorten(g gauge.Gauge, most int) string {
+// shorter says to what depth a neck must be reduced so that it has at most so many
+// rows, or that the body leaves none.
+func (f *trunk) shorter(most int) string {
+	most -= most & 1
 	if most < 2 {
-		return "shorten the body"
+		return "change the body's length"
 	}
-	return "at most " + floorCentimetres(g.Height(most))
-}
-
-func evenDown(n int) int { return n - n&1 }
-
-func fitError(field string, given gauge.Length, want string) error {
-	return &Error{Field: field, Given: given.String(), Want: want, Err: ErrFit}
+	return "at most " + f.spec.atMost(f.gauge.Height(most))
 }

@@ -17,31 +17,24 @@ func (f *trunk) drawNeck() error {
 	}
 	var err error
 	if d.edge, err = neckLine(f.spec.Neck.Shape, f.gauge.Width(d.stitches), f.gauge.Height(d.rows)); err != nil {
-		return fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+		return f.spec.fitError("neck.depth", f.spec.Neck.Depth, err.Error())
 	}
-	delay := 0 // of the decreases against the traced rows
+	var delay int // of the decreases against the traced rows
 	d.rules, delay = f.neckRules()
 	traced, err := d.trace()
 	if err != nil {
 		return f.steepNeck(d, err)
 	}
-	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-		lag := f.later(side, traced)
-		steps := moved(traced, func(step shaping.Step) int {
-			if tied(step.Method) {
-				return f.heights.NeckStart() + step.Row + lag
-			}
-			return f.heights.NeckStart() + step.Row + delay
-		})
-		edge, err := f.worked(d, steps, f.heights.NeckStart()+1+lag)
-		if err != nil {
-			return fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+	lag := func(side shaping.Side) int { return f.lag(side, traced) }
+	split := f.heights.NeckStart()
+	err = f.lay(&f.neckEdge, d, traced, func(side shaping.Side, step shaping.Step) int {
+		if tied(step.Method) {
+			return split + step.Row + lag(side)
 		}
-		if side == shaping.Left {
-			f.neckEdge.left = edge
-		} else {
-			f.neckEdge.right = edge
-		}
+		return split + step.Row + delay
+	}, func(side shaping.Side) int { return split + 1 + lag(side) })
+	if err != nil {
+		return f.spec.fitError("neck.depth", f.spec.Neck.Depth, err.Error())
 	}
 	return nil
 }
@@ -77,11 +70,11 @@ func (f *trunk) steepNeck(d drawing, err error) error {
 	var found []string
 	for _, near := range nearest(err) {
 		rows := near.Rows + near.Rows%2
-		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rules == d.rules && f.heights.Top()-rows > 1 {
-			found = append(found, "at least "+ceilCentimetres(f.gauge.Height(rows)))
+		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rules == d.rules && f.heights.Top()-rows >= max(2, f.heights.Band) {
+			found = append(found, "at least "+f.spec.atLeast(f.gauge.Height(rows)))
 		}
 	}
 	found = append(found, "methods.neck hold or bindOff")
-	return fitError("neck.depth", f.spec.Neck.Depth, fmt.Sprintf("%d stitches do not go %s over %d rows: %s",
-		d.stitches, f.neck.words(), d.rows, ways(found, "")))
+	return f.spec.fitError("neck.depth", f.spec.Neck.Depth, fmt.Sprintf("%s cannot go %s over %s: %s",
+		stitchesText(d.stitches), f.neck.words(), rowsText(d.rows), ways(found, "")))
 }

@@ -9,15 +9,18 @@ import (
 // Piece is a garment piece that has been planned and knitted by the judge.
 // Treat it as a value: what it holds is shared.
 type Piece struct {
-	Work     shaping.Work
-	Cloth    bed.Cloth
-	Spec     Spec // as given
-	Gauge    gauge.Gauge
-	Heights  Heights
-	Widths   Widths
-	Sizes    []Size
-	Edges    []Edge
-	Warnings []string // what the knitter should know before starting, one sentence each
+	Work    shaping.Work
+	Cloth   bed.Cloth
+	Spec    Spec // as given
+	Gauge   gauge.Gauge
+	Heights Heights
+	// ShoulderRow is the first row, from 1, at which a shoulder is shaped. Steps at an outer
+	// edge below it are the armhole's. Without a slope it lies above the piece.
+	ShoulderRow int
+	Widths      Widths
+	Sizes       []Size
+	Edges       []Edge
+	Warnings    []string // what the knitter should know before starting, one sentence each
 }
 
 // Name returns the name of the piece, such as "front".
@@ -31,7 +34,7 @@ type Size struct {
 	Knitted   gauge.Length
 	PlusMinus gauge.Length
 	Count     int    // in whole stitches or rows
-	Counted      string // "stitches" or "rows"
+	Counted   string // "stitches" or "rows"
 	Why       string // what moved it by more than half a stitch or row; empty if nothing did
 }
 

@@ -81,6 +81,42 @@ var refusals = []struct {
 	{func(s *garment.Spec) { s.Neck.Depth = length("60 cm") }, "neck.depth 60 cm: deeper than the piece is high: at most 59.3 cm", "neck.depth", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Neck.Depth = length("59.3 cm") },
 	}},
+	{func(s *garment.Spec) { s.Start.Band, s.Neck.Depth = length("30 cm"), length("40 cm") }, "neck.depth 40 cm: the neck would begin in the band: at most 30.0 cm", "neck.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Depth = length("30.0 cm") },
+	}},
+	{
+		func(s *garment.Spec) { s.Units, s.Neck.Width = gauge.Inch, length("18 in") },
+		"neck.width 18 in: wider than the body leaves: at most 12.63 in", "neck.width", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Neck.Width = length("12.63 in") }},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Units, s.Neck.Width, s.Neck.Flat = gauge.Millimetre, length("450 mm"), given("400 mm")
+		},
+		"neck.width 450 mm: wider than the body leaves: at most 320 mm, and neck.flat no more", "neck.width", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Neck.Width, s.Neck.Flat = length("320 mm"), given("320 mm") }},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Setup.On, s.Body.Width, s.Gauge = shaping.Hand, length("950 cm"), newGauge("22", "10", "10 cm")
+		},
+		"body.width 950 cm: 2092 stitches, at most 2000 are planned, which is 908.1 cm", "body.width", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Body.Width = length("908.1 cm") }},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Body.Width, s.Neck.Width, s.Armhole.Inset = length("25 cm"), length("17 cm"), gauge.Length{}
+			s.Shoulder.Drop, s.Methods.Shoulder = length("4 cm"), garment.Pair{Several: shaping.BindOff, Single: shaping.Hold}
+		},
+		"methods.shoulder bindOff and hold: the shoulder has groups of 1 and of 2 stitches, which these two methods cannot work one after the other: hold or bindOff for all", "methods.shoulder", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Hold) },
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.BindOff) },
+		},
+	},
+	{func(s *garment.Spec) { s.Armhole.Curve = given("0 cm") }, "armhole.curve 0 cm: a length above 0 is needed", "armhole.curve", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Armhole.Curve = given("5 cm") },
+	}},
 	{func(s *garment.Spec) { s.Neck.Depth, s.Shoulder.Drop = length("1 mm"), gauge.Length{} }, "neck.depth 0.1 cm: fewer than 2 rows: at least 0.7 cm", "neck.depth", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Neck.Depth = length("0.7 cm") },
 	}},
@@ -105,29 +141,29 @@ var refusals = []struct {
 		func(s *garment.Spec) { s.Setup.Carriage = shaping.Left },
 	}},
 
-	{func(s *garment.Spec) { s.Armhole.Curve = length("22 cm") }, "armhole.curve 22 cm: higher than the armhole: at most 21 cm", "armhole.curve", garment.ErrFit, []change{
-		func(s *garment.Spec) { s.Armhole.Curve = length("21 cm") },
+	{func(s *garment.Spec) { s.Armhole.Curve = given("22 cm") }, "armhole.curve 22 cm: higher than the armhole: at most 21 cm", "armhole.curve", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Armhole.Curve = given("21 cm") },
 	}},
 	{
 		func(s *garment.Spec) {
-			s.Armhole.Curve, s.Methods.Armhole = length("2 cm"), garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
-			s.Armhole.Curve = length("3 mm")
+			s.Armhole.Curve, s.Methods.Armhole = given("2 cm"), garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+			s.Armhole.Curve = given("3 mm")
 		},
-		"armhole.curve 0.3 cm: 7 stitches do not go by bindOff and fashioned over 1 rows: raise armhole.curve to 1.4 cm", "armhole.curve", garment.ErrFit,
-		[]change{func(s *garment.Spec) { s.Armhole.Curve = length("1.4 cm") }},
+		"armhole.curve 0.3 cm: 7 stitches cannot go by bindOff and fashioned over 1 row: raise armhole.curve to 1.4 cm", "armhole.curve", garment.ErrFit,
+		[]change{func(s *garment.Spec) { s.Armhole.Curve = given("1.4 cm") }},
 	},
 	{
-		func(s *garment.Spec) { s.Armhole.Curve, s.Methods.Armhole = length("2 cm"), decreased },
-		"armhole.curve 2 cm: 13 stitches do not go by single and double decreases over 6 rows: raise armhole.curve to 4.4 cm, or methods.armhole bindOff", "armhole.curve", garment.ErrFit,
+		func(s *garment.Spec) { s.Armhole.Curve, s.Methods.Armhole = given("2 cm"), decreased },
+		"armhole.curve 2 cm: 13 stitches cannot go by single and double decreases over 6 rows: raise armhole.curve to 4.4 cm, or methods.armhole bindOff", "armhole.curve", garment.ErrFit,
 		[]change{
-			func(s *garment.Spec) { s.Armhole.Curve = length("4.4 cm") },
+			func(s *garment.Spec) { s.Armhole.Curve = given("4.4 cm") },
 			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },
 		},
 	},
 	{func(s *garment.Spec) { s.Armhole.BindOff = given("7 cm") }, "armhole.bindOff 7 cm: more than the inset: at most 6 cm", "armhole.bindOff", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Armhole.BindOff = given("6 cm") },
 	}},
-	{func(s *garment.Spec) { s.Armhole.Depth, s.Armhole.Inset = length("3 mm"), length("2.5 cm") }, "armhole.depth 0.3 cm: 1 rows are too few to shape the underarms before the shoulders: 2.0 cm are enough", "armhole.depth", garment.ErrFit, []change{
+	{func(s *garment.Spec) { s.Armhole.Depth, s.Armhole.Inset = length("3 mm"), length("2.5 cm") }, "armhole.depth 0.3 cm: too low for the underarms below the shoulders (1 row): 2.0 cm is enough", "armhole.depth", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Armhole.Depth = length("2.0 cm") },
 	}},
 	{
@@ -183,7 +219,7 @@ var refusals = []struct {
 	},
 	{
 		func(s *garment.Spec) { s.Neck.Shape, s.Methods.Neck = garment.VeeNeck, garment.By(shaping.Fashioned) },
-		"neck.depth 8 cm: 20 stitches do not go by single decreases over 24 rows: at least 13.4 cm, or methods.neck hold or bindOff", "neck.depth", garment.ErrFit,
+		"neck.depth 8 cm: 20 stitches cannot go by single decreases over 24 rows: at least 13.4 cm, or methods.neck hold or bindOff", "neck.depth", garment.ErrFit,
 		[]change{
 			func(s *garment.Spec) { s.Neck.Depth = length("13.4 cm") },
 			func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.Hold) },
@@ -210,7 +246,7 @@ var refusals = []struct {
 		func(s *garment.Spec) {
 			s.Shoulder.Drop, s.Methods.Shoulder = length("9 cm"), garment.Pair{Several: shaping.Hold, Single: shaping.BindOff}
 		},
-		"methods.shoulder hold and bindOff: groups of 1 and of 2 stitches meet, and at row 184 the second method would shape the row after the first: hold or bindOff for all", "methods.shoulder", garment.ErrFit,
+		"methods.shoulder hold and bindOff: the shoulder has groups of 1 and of 2 stitches, which these two methods cannot work one after the other: hold or bindOff for all", "methods.shoulder", garment.ErrFit,
 		[]change{
 			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Hold) },
 			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.BindOff) },
@@ -222,7 +258,7 @@ var refusals = []struct {
 		},
 		"armhole.bindOff 2 cm: methods.armhole has decreases only: leave it out, or name bindOff or hold for several stitches", "armhole.bindOff", garment.ErrFit,
 		[]change{
-			func(s *garment.Spec) { s.Armhole.BindOff, s.Armhole.Curve = garment.Optional{}, length("18 cm") },
+			func(s *garment.Spec) { s.Armhole.BindOff, s.Armhole.Curve = garment.Optional{}, given("18 cm") },
 			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.Hold) },
 		},
 	},
@@ -230,9 +266,9 @@ var refusals = []struct {
 		func(s *garment.Spec) {
 			s.Armhole.Inset, s.Methods.Armhole = length("7 cm"), garment.By(shaping.Fashioned)
 		},
-		"armhole.inset 7 cm: 15 stitches do not go by single decreases over 25 rows: raise armhole.curve to 9.7 cm, or methods.armhole bindOff", "armhole.inset", garment.ErrFit,
+		"armhole.inset 7 cm: 15 stitches cannot go by single decreases over 25 rows: raise armhole.curve to 9.7 cm, or methods.armhole bindOff", "armhole.inset", garment.ErrFit,
 		[]change{
-			func(s *garment.Spec) { s.Armhole.Curve = length("9.7 cm") },
+			func(s *garment.Spec) { s.Armhole.Curve = given("9.7 cm") },
 			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },
 		},
 	},
@@ -304,7 +340,7 @@ func TestAnySpecIsKnittedOrRefused(t *testing.T) {
 				func(s *garment.Spec) { s.Body.Length = l },
 				func(s *garment.Spec) { s.Armhole.Depth = l },
 				func(s *garment.Spec) { s.Armhole.Inset = l },
-				func(s *garment.Spec) { s.Armhole.Curve = l },
+				func(s *garment.Spec) { s.Armhole.Curve = garment.Exactly(l) },
 				func(s *garment.Spec) { s.Armhole.BindOff = garment.Exactly(l) },
 				func(s *garment.Spec) { s.Neck.Width = l },
 				func(s *garment.Spec) { s.Neck.Depth = l },

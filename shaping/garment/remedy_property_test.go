@@ -15,7 +15,7 @@ import (
 )
 
 // named finds the length that a refusal names for the field it is about.
-var named = regexp.MustCompile(`(?:at most|at least|which is|fits is \d+ stitches,|armhole\.curve to|no shoulders: at most|^\d+ rows are too few .*:) ([0-9.]+ cm)`)
+var named = regexp.MustCompile(`(?:at most|at least|which is|fits is \d+ stitches,|armhole\.curve to|no shoulders: at most|^too low .*:) ([0-9.]+ (?:cm|in))`)
 
 // TestNamedLengthsWork gives one field of a sound spec a length that is too much or
 // too little: the length that the refusal names is not refused.
@@ -24,7 +24,7 @@ func TestNamedLengthsWork(t *testing.T) {
 		"body.width":      func(s *garment.Spec, l gauge.Length) { s.Body.Width = l },
 		"armhole.depth":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Depth = l },
 		"armhole.inset":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Inset = l },
-		"armhole.curve":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = l },
+		"armhole.curve":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = garment.Exactly(l) },
 		"neck.width":      func(s *garment.Spec, l gauge.Length) { s.Neck.Width = l },
 		"neck.depth":      func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l },
 		"shoulder.drop":   func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l },
@@ -56,7 +56,7 @@ func TestNamedLengthsWork(t *testing.T) {
 		_, again := garment.Front(s)
 		var second *garment.Error
 		// What is within the bounds may still be too steep for the methods.
-		const steep = "stitches do not go"
+		const steep = "cannot go"
 		if errors.As(again, &second) && second.Field == refusal.Field && strings.Contains(second.Want, steep) == strings.Contains(refusal.Want, steep) {
 			t.Fatalf("%v\nwith what it names: %v", err, again)
 		}
@@ -116,10 +116,10 @@ func cures(refusal *garment.Error, edge string, pair func(*garment.Spec) *garmen
 		pattern *regexp.Regexp
 		set     func(*garment.Spec, gauge.Length)
 	}{
-		{regexp.MustCompile(`shoulder\.drop of ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l }},
-		{regexp.MustCompile(`rows: at least ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l }},
-		{regexp.MustCompile(`armhole\.curve to ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = l }},
-		{regexp.MustCompile(`armhole\.bindOff to ([0-9.]+ cm)`), func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Exactly(l) }},
+		{regexp.MustCompile(`shoulder\.drop of ([0-9.]+ (?:cm|in))`), func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l }},
+		{regexp.MustCompile(`rows: at least ([0-9.]+ (?:cm|in))`), func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l }},
+		{regexp.MustCompile(`armhole\.curve to ([0-9.]+ (?:cm|in))`), func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = garment.Exactly(l) }},
+		{regexp.MustCompile(`armhole\.bindOff to ([0-9.]+ (?:cm|in))`), func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Exactly(l) }},
 	} {
 		if value := length.pattern.FindStringSubmatch(refusal.Want); value != nil {
 			found[value[0]] = func(s *garment.Spec) { length.set(s, gauge.MustParseLength(value[1])) }

@@ -19,13 +19,26 @@ func (f *trunk) chooseGroups() error {
 	if most := f.shoulder.most(); most > 0 && largest > most {
 		return f.steepShoulder(largest, most)
 	}
-	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
-		if step, ok := neighbours(f.shoulderSteps(edge)); ok {
-			return &Error{Field: "methods.shoulder", Given: f.shoulder.String(), Err: ErrFit, Want: fmt.Sprintf(
-				"groups of 1 and of 2 stitches meet, and at row %d the second method would shape the row after the first: hold or bindOff for all", step.Row)}
-		}
+	// Held stitches come back for a closing row, which must not pass over empty needles;
+	// other pairs may meet in neighbouring rows.
+	_, meet := neighbours(f.shoulderSteps(shaping.Left))
+	_, meetToo := neighbours(f.shoulderSteps(shaping.Right))
+	if f.heldInPart() || meet || meetToo {
+		return &Error{Field: "methods.shoulder", Given: f.shoulder.String(), Err: ErrFit,
+			Want: "the shoulder has groups of 1 and of 2 stitches, which these two methods cannot work one after the other: hold or bindOff for all"}
 	}
 	return nil
+}
+
+// heldInPart reports whether some groups of the shoulder are held and some are not.
+func (f *trunk) heldInPart() bool {
+	held := 0
+	for _, group := range f.groups[:len(f.groups)-1] {
+		if f.shoulder.of(group) == shaping.Hold {
+			held++
+		}
+	}
+	return held > 0 && held < len(f.groups)-1
 }
 
 // steepShoulder says why decreases cannot work the shoulder, and over how many rows
@@ -37,7 +50,7 @@ func (f *trunk) steepShoulder(largest, most int) error {
 		if most == 1 {
 			drop *= 2
 		}
-		want += ", or a shoulder.drop of " + nearCentimetres(f.gauge.Height(drop+drop%2))
+		want += ", or a shoulder.drop of " + f.spec.nearly(f.gauge.Height(drop+drop%2))
 	}
 	return &Error{Field: "methods.shoulder", Given: f.shoulder.String(), Want: want, Err: ErrFit}
 }
@@ -75,9 +88,9 @@ func (f *trunk) tiedLag(edge shaping.Side, row int) int {
 	return 0
 }
 
-// later returns 1 for the half in the hand that ends a row later than the other, as
+// lag returns 1 for the half in the hand that ends a row later than the other, as
 // steps of it work at the ends of rows.
-func (f *trunk) later(side shaping.Side, edges ...shaping.Schedule) int {
+func (f *trunk) lag(side shaping.Side, edges ...shaping.Schedule) int {
 	if f.place != shaping.Hand || side == f.firstHalf() {
 		return 0
 	}

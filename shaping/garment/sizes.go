@@ -62,7 +62,5 @@ func parity(n int) string {
 
 // halfLength returns l / 2, exactly.
 func halfLength(l gauge.Length) gauge.Length {
-	return gauge.Millimetres(l.Millimetres().Mul(half))
+	return gauge.Millimetres(l.Millimetres().Mul(decimal.New(5, -1)))
 }
-
-var half = decimal.New(5, -1)

@@ -48,8 +48,8 @@ type StartEdge uint8
 
 // The lower edges.
 const (
-	WasteEdge StartEdge = iota // open stitches on waste yarn, for a hem or a band added later
-	ClosedEdge                   // a cast on that stays
+	WasteEdge  StartEdge = iota // open stitches on waste yarn, for a hem or a band added later
+	ClosedEdge                  // a cast on that stays
 )
 
 var startEdgeWords = [...]string{WasteEdge: "waste", ClosedEdge: "closed"}
@@ -100,7 +100,7 @@ type Armhole struct {
 	Depth   gauge.Length `json:"depth"`
 	Inset   gauge.Length `json:"inset,omitzero"`   // taken off at each side; default none
 	BindOff Optional     `json:"bindOff,omitzero"` // of the inset, taken off at once; default 2.5 cm, at most the inset
-	Curve   gauge.Length `json:"curve,omitzero"`   // height over which the rest goes; default two fifths of the depth
+	Curve   Optional     `json:"curve,omitzero"`   // height over which the rest goes; default two fifths of the depth
 }
 
 // NeckShape is the form of the neck edge.

@@ -91,7 +91,7 @@ func (f *trunk) piece() (Piece, error) {
 	}
 	return Piece{
 		Work: work, Cloth: cloth, Spec: f.spec, Gauge: f.gauge,
-		Heights: f.heights, Widths: f.widths,
+		Heights: f.heights, ShoulderRow: f.firstShoulderRow(), Widths: f.widths,
 		Sizes: f.sizes(), Edges: f.edges(), Warnings: f.warnings(),
 	}, nil
 }
@@ -111,21 +111,24 @@ func (f *trunk) panels() shaping.Tree {
 // half returns the half on one side of the body: from the flat middle of the neck to
 // the outer edge, with what the body holds of the shoulder.
 func (f *trunk) half(body shaping.Panel, side shaping.Side) shaping.Panel {
-	needles, flat := body.InWork(body.LastRow), shaping.Centred(f.widths.Flat)
-	first := body.LastRow + 1
-	neck, outer := f.neckEdge.at(side).Schedule, f.outerSteps(side).Between(first, f.top(side))
-	p := shaping.Panel{Name: shaping.RightHalf, Parent: body.Name, FirstRow: first, LastRow: f.top(side), Left: neck, Right: outer}
-	needles.First = shaping.NeedleAt(flatEnd(flat))
-	if side == shaping.Left {
-		p.Name, p.Left, p.Right = shaping.LeftHalf, outer, neck
-		needles = body.InWork(body.LastRow)
-		needles.Last = shaping.NeedleAt(flatEnd(flat) - 1 - flat.Len())
+	first, last := body.LastRow+1, f.top(side)
+	p := shaping.Panel{Name: shaping.RightHalf, Parent: body.Name, FirstRow: first, LastRow: last, Needles: body.InWork(body.LastRow)}
+	flat := shaping.Centred(f.widths.Flat)
+	neck, outer := f.neckEdge.at(side).Schedule, f.outerSteps(side).Between(first, last)
+	if side == shaping.Right {
+		p.Left, p.Right = neck, outer
+		p.Needles.First = shaping.NeedleAt(flatEnd(flat))
+	} else {
+		p.Name = shaping.LeftHalf
+		p.Left, p.Right = outer, neck
+		p.Needles.Last = shaping.NeedleAt(flatEnd(flat) - 1 - flat.Len())
 	}
-	p.Needles = needles.Moved(side, f.shoulderHeld(side, body.LastRow))
+	p.Needles = p.Needles.Moved(side, f.shoulderHeld(side, body.LastRow))
 	return p
 }
 
-// flatEnd returns the index of the first needle right of the neck's middle part.
+// flatEnd returns the index of the first needle right of the neck's middle part, which
+// without one is R1: the neck is then even, as the body is.
 func flatEnd(flat shaping.Span) int {
 	if flat.IsEmpty() {
 		return 0
@@ -138,7 +141,7 @@ func (f *trunk) curved() int { return (f.widths.Neck - f.widths.Flat) / 2 }
 
 // top returns the last row of the half on one side.
 func (f *trunk) top(side shaping.Side) int {
-	return f.heights.Top() + f.later(side, f.neckEdge.at(side).Schedule, f.shoulderSteps(side))
+	return f.heights.Top() + f.lag(side, f.neckEdge.at(side).Schedule, f.shoulderSteps(side))
 }
 
 // outerSteps returns everything that happens at one outer edge, in rows of the piece.

@@ -26,9 +26,19 @@ func (f *trunk) chooseWidths() error {
 	}
 	f.widths.BindOff = f.atOnce()
 	if f.place == shaping.Hand {
-		return nil
+		return f.checkNeedles()
 	}
 	return checkBed(f.spec, f.widths, f.gauge)
+}
+
+// checkNeedles refuses a piece in the hand that is wider than stitches are numbered.
+func (f *trunk) checkNeedles() error {
+	const most = 2 * shaping.MaxNeedle
+	if f.widths.Body <= most {
+		return nil
+	}
+	return f.spec.fitError("body.width", f.spec.Body.Width, fmt.Sprintf("%d stitches, at most %d are planned, which is %s",
+		f.widths.Body, most, f.spec.atMost(f.gauge.Width(most-2*f.widths.Seam))))
 }
 
 // atOnce returns the stitches of the inset that are taken off at once: none if all go
@@ -68,7 +78,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, error) {
 	}
 	rounded, err := gauge.RoundTogether(across, parts)
 	if err != nil {
-		return Widths{}, fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
+		return Widths{}, s.fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
 	}
 	w.Neck, w.Shoulder = rounded[0].Whole, rounded[1].Whole+w.Seam
 	if len(rounded) > 2 {
@@ -84,18 +94,26 @@ func noShoulders(s Spec, g gauge.Gauge, seam, least int) error {
 	drop := g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest))
 	// Both shoulders, and a stitch for what rounding takes.
 	shoulders := g.Width(2*max(drop/2+2-seam, least) + 1)
-	tenth := gauge.MustParseLength("1 mm")
-	if free := s.Body.Width.Sub(s.Armhole.Inset.Mul(2)).Sub(shoulders); free.Cmp(g.Width(1)) >= 0 && free.Cmp(tenth) >= 0 {
-		return fitError("neck.width", s.Neck.Width, fmt.Sprintf("wider than the body leaves: at most %s", floorCentimetres(free)))
+	millimetre := gauge.MustParseLength("1 mm")
+	if free := s.Body.Width.Sub(s.Armhole.Inset.Mul(2)).Sub(shoulders); free.Cmp(g.Width(1)) >= 0 && free.Cmp(millimetre) >= 0 {
+		return s.fitError("neck.width", s.Neck.Width, fmt.Sprintf("wider than the body leaves: at most %s%s", s.atMost(free), alsoAtMost("neck.flat", s.Neck.Flat, free)))
 	}
 	if s.Armhole.Inset.IsZero() {
-		return fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
+		return s.fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
 	}
-	want := fmt.Sprintf("the body of %v leaves no shoulders", s.Body.Width)
-	if free := halfLength(s.Body.Width.Sub(s.Neck.Width).Sub(shoulders)); free.Cmp(tenth) >= 0 {
-		want += fmt.Sprintf(": at most %s beside the neck", floorCentimetres(free))
+	want := fmt.Sprintf("the body of %s leaves no shoulders", s.text(s.Body.Width))
+	if free := halfLength(s.Body.Width.Sub(s.Neck.Width).Sub(shoulders)); free.Cmp(millimetre) >= 0 {
+		want += fmt.Sprintf(": at most %s beside the neck%s", s.atMost(free), alsoAtMost("armhole.bindOff", s.Armhole.BindOff, free))
 	}
-	return fitError("armhole.inset", s.Armhole.Inset, want)
+	return s.fitError("armhole.inset", s.Armhole.Inset, want)
+}
+
+// alsoAtMost says that another length must not be longer either, if it is.
+func alsoAtMost(field string, l Optional, most gauge.Length) string {
+	if l.Or(gauge.Length{}).Cmp(most) <= 0 {
+		return ""
+	}
+	return ", and " + field + " no more"
 }
 
 // flat returns the stitches in the middle of the neck, with the parity of the neck. If
@@ -119,12 +137,12 @@ func (w Widths) flat(s Spec, g gauge.Gauge) int {
 func (w Widths) groups(s Spec, h Heights, g gauge.Gauge) ([]int, error) {
 	// With a stitch in every group and two in the last.
 	if highest := 2 * (w.Shoulder - 2); h.Drop > highest {
-		return nil, fitError("shoulder.drop", s.Shoulder.Drop, fmt.Sprintf("%d rows, a shoulder of %d stitches slopes over at most %d, which is %s",
-			h.Drop, w.Shoulder, highest, floorCentimetres(g.Height(highest))))
+		return nil, s.fitError("shoulder.drop", s.Shoulder.Drop, fmt.Sprintf("%s, a shoulder of %s slopes over at most %d, which is %s",
+			rowsText(h.Drop), stitchesText(w.Shoulder), highest, s.atMost(g.Height(highest))))
 	}
 	groups, err := shaping.ShoulderGroups(w.Shoulder, h.Drop)
 	if err != nil {
-		return nil, fitError("shoulder.drop", s.Shoulder.Drop, err.Error())
+		return nil, s.fitError("shoulder.drop", s.Shoulder.Drop, err.Error())
 	}
 	return groups, nil
 }
@@ -132,16 +150,3 @@ func (w Widths) groups(s Spec, h Heights, g gauge.Gauge) ([]int, error) {
 // defaultBindOff is what is bound off at an underarm: about 2.5 cm. Common
 // practice, no source.
 func defaultBindOff() gauge.Length { return gauge.MustParseLength("2.5 cm") }
-
-// nearCentimetres returns the length in centimetres, to the nearest millimetre.
-func nearCentimetres(l gauge.Length) string { return l.Format(gauge.Centimetre, 1) }
-
-// floorCentimetres returns the length in centimetres, rounded down to a millimetre.
-func floorCentimetres(l gauge.Length) string {
-	return gauge.Centimetres(l.Centimetres().RoundFloor(1)).Format(gauge.Centimetre, 1)
-}
-
-// ceilCentimetres returns the length in centimetres, rounded up to a millimetre.
-func ceilCentimetres(l gauge.Length) string {
-	return gauge.Centimetres(l.Centimetres().RoundCeil(1)).Format(gauge.Centimetre, 1)
-}

@@ -246,6 +246,44 @@ func TestWrongPhase(t *testing.T) {
 	}
 }
 
+// Decreases at both edges of a narrow panel move no stitch twice.
+func TestNarrowDecreases(t *testing.T) {
+	for _, place := range []shaping.Place{shaping.Bed, shaping.Hand} {
+		for stitches := 3; stitches <= 12; stitches++ {
+			for left := range 3 {
+				for right := range 3 {
+					if stitches-left-right < 2 {
+						continue
+					}
+					p := shaping.Panel{Name: shaping.Body, FirstRow: 1, LastRow: 4, Needles: shaping.Centred(stitches)}
+					if left > 0 {
+						p.Left = shaping.Schedule{{Row: 3, Stitches: -left, Method: shaping.Fashioned}}
+					}
+					if right > 0 {
+						p.Right = shaping.Schedule{{Row: 3, Stitches: -right, Method: shaping.Fashioned}}
+					}
+					w, err := order.Arrange(order.Outline{Name: "strip", Place: place, Carriage: shaping.Right, Panels: shaping.Tree{p}})
+					if err != nil {
+						t.Fatal(err)
+					}
+					moved := map[shaping.Needle]shaping.Side{}
+					for _, a := range w.Rows[2].Before {
+						for n := range a.Needles.Around(a.Needles.Beyond(a.Toward, 1)).All() {
+							if toward, again := moved[n]; again && toward != a.Toward {
+								t.Errorf("%v, %d stitches, %d and %d go: %v is moved from both edges", place, stitches, left, right, n)
+							}
+							moved[n] = a.Toward
+						}
+					}
+					if _, err := bed.Knit(w); err != nil {
+						t.Errorf("%v, %d stitches, %d and %d go: %v", place, stitches, left, right, err)
+					}
+				}
+			}
+		}
+	}
+}
+
 // Every error that Arrange returns.
 func TestErrors(t *testing.T) {
 	strip := func(left ...shaping.Step) func(*order.Outline) {
@@ -267,6 +305,9 @@ func TestErrors(t *testing.T) {
 			"order: front: place Place(0): a piece is worked on the bed or in the hand", nil},
 		{"no carriage", func(o *order.Outline) { o.Carriage = 0 },
 			"order: front: the carriage stands left or right before row 1", nil},
+		{"a shoulder that cannot come back", func(o *order.Outline) {
+			o.Panels[1].Right = shaping.Schedule{{Row: 8, Stitches: -2, Method: shaping.Hold}, {Row: 9, Stitches: -1, Method: shaping.BindOff}}
+		}, "order: front, right half, row 12, right edge: stitches of the shoulder on hold cannot come back: others between them and those in work are gone", nil},
 		{"no panels", func(o *order.Outline) { o.Panels = nil },
 			"order: front: piece without panels: at least a body", shaping.ErrInfeasible},
 		{"hold where the row starts", strip(shaping.Step{Row: 2, Stitches: -2, Method: shaping.Hold}),

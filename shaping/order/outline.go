@@ -28,8 +28,8 @@ type Outline struct {
 	Centre   Ending       // of the stitches between two halves
 	Top      Ending       // of the stitches in work after a panel's last row
 
-	// ShoulderRow is the row from which stitches held at an outer edge are the shoulder's
-	// and come back for the closing row. What is held there before, as at an
+	// ShoulderRow is the row, from 1, from which stitches held at an outer edge are the
+	// shoulder's and come back for the closing row. What is held there before, as at an
 	// underarm, stays on hold. 0 means that all are the shoulder's.
 	ShoulderRow int
 }

@@ -75,7 +75,22 @@ func (p *planner) step(panel shaping.Panel, row int, edge shaping.Side) ([]shapi
 		}
 		return p.fashionedOut(run, edge, s.Stitches), nil
 	}
-	return p.fashionedIn(run, edge, -s.Stitches), nil
+	return p.fashionedIn(run, edge, -s.Stitches, p.reach(panel, row, edge)), nil
+}
+
+// reach returns how many edge stitches a decrease moves: as many as are usual, or
+// what a narrow panel leaves, so that no stitch is moved from both edges.
+func (p *planner) reach(panel shaping.Panel, row int, edge shaping.Side) int {
+	self, _ := panel.Steps(edge).At(row)
+	other, _ := panel.Steps(edge.Opposite()).At(row)
+	room := p.inWork(panel).Len() + self.Stitches
+	if edge == p.yarn { // the other edge's step is still to come
+		room += min(other.Stitches, 0)
+	}
+	if other.Method == shaping.Fashioned && other.Stitches < 0 {
+		room /= 2
+	}
+	return max(1, min(p.edgeStitches(), room))
 }
 
 // taken returns the first of the needles that has a stitch.
@@ -89,10 +104,10 @@ func (p *planner) taken(s shaping.Span) (n shaping.Needle, ok bool) {
 }
 
 // fashionedIn moves the edge stitches inwards by one needle for every stitch that goes.
-func (p *planner) fashionedIn(run shaping.Span, edge shaping.Side, stitches int) []shaping.Action {
+func (p *planner) fashionedIn(run shaping.Span, edge shaping.Side, stitches, reach int) []shaping.Action {
 	var actions []shaping.Action
 	for range stitches {
-		group := run.Edge(edge, min(p.edgeStitches(), run.Len()-1))
+		group := run.Edge(edge, reach)
 		actions = append(actions, shaping.Action{Do: shaping.DoShift, Needles: group, Toward: edge.Opposite()})
 		p.clear(run.Edge(edge, 1))
 		p.work.Ledger.Decreased++
@@ -125,8 +140,11 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 		return nil, nil
 	}
 	outer := p.outerEdge(panel)
-	back := p.shoulderHeld(panel, outer)
-	if back.IsEmpty() {
+	back, all := p.shoulderHeld(panel, outer)
+	switch {
+	case !all:
+		return nil, p.errorAt(panel, panel.LastRow, outer, "stitches of the shoulder on hold cannot come back: others between them and those in work are gone")
+	case back.IsEmpty():
 		return nil, nil
 	}
 	if p.yarn == outer {
@@ -138,22 +156,22 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 }
 
 // shoulderHeld returns the needles beside those in work on which the panel's
-// shoulder is held, those that its parent held among them.
-func (p *planner) shoulderHeld(panel shaping.Panel, outer shaping.Side) shaping.Span {
-	most := panel.Needles.Len() - p.withoutHeldByParent(panel).Len()
+// shoulder is held, those that its parent held among them, and whether these are all.
+func (p *planner) shoulderHeld(panel shaping.Panel, outer shaping.Side) (beside shaping.Span, all bool) {
+	stitches := panel.Needles.Len() - p.withoutHeldByParent(panel).Len()
 	for _, step := range panel.Steps(outer) {
 		if step.Method == shaping.Hold && step.Row >= p.outline.ShoulderRow {
-			most -= step.Stitches
+			stitches -= step.Stitches
 		}
 	}
 	run := p.inWork(panel)
-	for count := range most {
+	for count := range stitches {
 		n := run.Beyond(outer, count+1).End(outer)
 		if s := *p.at(n); s != held && s != wrapped {
-			return run.Beyond(outer, count)
+			return run.Beyond(outer, count), false
 		}
 	}
-	return run.Beyond(outer, most)
+	return run.Beyond(outer, stitches), true
 }
 
 // wrap returns the wrap that the turn after the row needs.

@@ -51,7 +51,7 @@ func TestParseSpecValues(t *testing.T) {
 		Start:    garment.Start{Edge: garment.ClosedEdge, Band: l("5 cm")},
 		Seam:     garment.Seam{Stitches: 1},
 		Body:     garment.Body{Width: l("50.8 cm"), Length: l("361.95 mm"), Hem: l("52 cm"), Waist: &garment.Waist{Width: l("46 cm"), Height: l("18 cm")}},
-		Armhole:  garment.Armhole{Depth: l("21 cm"), Inset: l("6 cm"), BindOff: garment.Exactly(l("0 cm")), Curve: l("8 cm")},
+		Armhole:  garment.Armhole{Depth: l("21 cm"), Inset: l("6 cm"), BindOff: garment.Exactly(l("0 cm")), Curve: garment.Exactly(l("8 cm"))},
 		Neck:     garment.Neck{Shape: garment.PathNeck, Width: l("18 cm"), Depth: l("8 cm"), Flat: garment.Exactly(l("6 cm")), Path: "M 0 0 L 60 80"},
 		Back:     &garment.Back{Neck: garment.BackNeck{Depth: l("2.5 cm"), Flat: garment.Exactly(l("12 cm"))}},
 		Shoulder: garment.Shoulder{Drop: l("3 cm")},

@@ -171,18 +171,28 @@ func (b bedVoice) putBack() string {
 	return "Set the carriage back to knit all needles."
 }
 
-func (b bedVoice) waiting(strips []shaping.Span, what string) string {
-	if count(strips) == 1 {
-		return fmt.Sprintf("Lift %s, the stitch of %s, onto a safety pin: it stays live.", names(strips), what)
-	}
-	text := fmt.Sprintf("Push %s (%s, %s) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off", names(strips), stitchesText(count(strips)), what, wasteRows)
-	if what == neckStitches {
+func (b bedVoice) neckWaits(strips []shaping.Span) string {
+	text := onWaste(strips, "the neck")
+	if count(strips) > 1 {
 		text += ", ready for the neckband"
 	}
 	if len(strips) > 1 {
 		text += "; the yarn runs past the empty needles between them"
 	}
 	return text + "."
+}
+
+func (b bedVoice) underarmWaits(strip shaping.Span) string {
+	return onWaste([]shaping.Span{strip}, "the underarm") + "."
+}
+
+// onWaste says how strips that waited on hold are taken off the bed.
+func onWaste(strips []shaping.Span, what string) string {
+	if count(strips) == 1 {
+		return fmt.Sprintf("Lift %s, the stitch of %s, onto a safety pin: it stays live", names(strips), what)
+	}
+	return fmt.Sprintf("Push %s (%s, %s) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off",
+		names(strips), stitchesText(count(strips)), what, wasteRows)
 }
 
 func (b bedVoice) rest(waste int, onHold []shaping.Span) []string {

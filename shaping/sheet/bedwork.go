@@ -8,18 +8,18 @@ import (
 )
 
 // said returns what an entry at the bed asks for, in sentences.
-func (s *writer) said(group []entry) string {
+func (b bedVoice) said(group []entry) string {
 	e := group[0]
-	text := strings.Join(s.done(e.before, e), " ")
+	text := strings.Join(b.done(e.before, e), " ")
 	if len(group) > 1 {
-		text = s.repeated(group)
+		text = b.repeated(group)
 	}
 	return strings.TrimSpace(text + " " + knitting(group))
 }
 
 // done says actions of an entry that stands alone, one sentence each; two decreases
 // that belong together make one.
-func (s *writer) done(actions []shaping.Action, e entry) []string {
+func (b bedVoice) done(actions []shaping.Action, e entry) []string {
 	var text []string
 	for i := 0; i < len(actions); i++ {
 		a := actions[i]
@@ -29,29 +29,29 @@ func (s *writer) done(actions []shaping.Action, e entry) []string {
 		}
 		switch {
 		case a.Do != shaping.DoShift:
-			text = append(text, s.once(a, e))
+			text = append(text, b.once(a, e))
 		case next.Do == shaping.DoFill:
-			text = append(text, fmt.Sprintf("Increase 1 %s: move %v one needle to the %v.", s.where(e, a.Toward), a.Needles, a.Toward))
+			text = append(text, fmt.Sprintf("Increase 1 %s: move %v one needle to the %v.", b.where(e, a.Toward), a.Needles, a.Toward))
 		case next.Do == shaping.DoShift && next.Toward == a.Toward:
-			text = append(text, s.double(a, next, e))
+			text = append(text, b.double(a, next, e))
 			i++
 		case next.Do == shaping.DoShift && (i+2 >= len(actions) || actions[i+2].Toward != next.Toward):
-			text = append(text, bothEnds(sorted(actions[i:i+2])))
+			text = append(text, bothEnds(leftToRight(actions[i:i+2])))
 			i++
 		default:
 			edge := a.Toward.Opposite()
 			text = append(text, fmt.Sprintf("Decrease 1 %s: move %v one needle to the %v; push the empty %v out of work.",
-				s.where(e, edge), a.Needles, a.Toward, a.Needles.End(edge)))
+				b.where(e, edge), a.Needles, a.Toward, a.Needles.End(edge)))
 		}
 	}
 	return text
 }
 
 // double says a double decrease, worked as two moves.
-func (s *writer) double(a, b shaping.Action, e entry) string {
+func (v bedVoice) double(a, b shaping.Action, e entry) string {
 	edge := a.Toward.Opposite()
 	return fmt.Sprintf("Decrease 2 %s: move %v one needle to the %v, then %v, so that three loops lie on %v; push the empty %v and %v out of work.",
-		s.where(e, edge), a.Needles, a.Toward, b.Needles, b.Needles.Beyond(a.Toward, 1).First, a.Needles.End(edge), b.Needles.End(edge))
+		v.where(e, edge), a.Needles, a.Toward, b.Needles, b.Needles.Beyond(a.Toward, 1).First, a.Needles.End(edge), b.Needles.End(edge))
 }
 
 // knitting says the rows and wraps of an entry.
@@ -93,22 +93,22 @@ func wraps(group []entry) string {
 }
 
 // once says one action of an entry that stands alone.
-func (s *writer) once(a shaping.Action, e entry) string {
+func (b bedVoice) once(a shaping.Action, e entry) string {
 	n := a.Needles.Len()
 	switch a.Do {
 	case shaping.DoCastOn:
 		return fmt.Sprintf("The %d stitches are on %v.", n, a.Needles)
 	case shaping.DoHold:
-		return fmt.Sprintf("Put %v on hold %s (%s).", a.Needles, s.where(e, e.from.Opposite()), stitchesText(n))
+		return fmt.Sprintf("Put %v on hold %s (%s).", a.Needles, b.where(e, e.from.Opposite()), stitchesText(n))
 	case shaping.DoReturn:
 		return fmt.Sprintf("Push %v (%s) back into work by hand; the carriage stays set to hold.", a.Needles, stitchesText(n))
 	case shaping.DoBindOff:
 		if a.Separate {
 			return fmt.Sprintf("With a separate length of yarn, tails of 20 cm, bind off the %s in the middle, %v, draw the end through the last loop and push %s out of work.", stitchesText(n), a.Needles, thisNeedle(n))
 		}
-		return fmt.Sprintf("Bind off %s %s: %v; push %s out of work.", stitchesText(n), s.where(e, e.from), fromEnd(a.Needles, e.from), thisNeedle(n))
+		return fmt.Sprintf("Bind off %s %s: %v; push %s out of work.", stitchesText(n), b.where(e, e.from), fromEnd(a.Needles, e.from), thisNeedle(n))
 	case shaping.DoCastOnEdge:
-		return fmt.Sprintf("Cast on %s %s: %v.", stitchesText(n), s.where(e, e.from), a.Needles)
+		return fmt.Sprintf("Cast on %s %s: %v.", stitchesText(n), b.where(e, e.from), a.Needles)
 	case shaping.DoFill:
 		return fmt.Sprintf("Fill the empty %v with the purl bar of its neighbour.", a.Needles)
 	}
@@ -130,11 +130,11 @@ func bothEnds(two []shaping.Action) string {
 }
 
 // repeated says the actions of entries that repeat.
-func (s *writer) repeated(group []entry) string {
+func (b bedVoice) repeated(group []entry) string {
 	var names []string
 	for _, e := range group {
 		var one []string
-		for _, a := range sorted(e.before) {
+		for _, a := range leftToRight(e.before) {
 			one = append(one, gone(a, e))
 		}
 		names = append(names, strings.Join(one, " and "))
@@ -144,16 +144,16 @@ func (s *writer) repeated(group []entry) string {
 	what := ""
 	switch {
 	case first.Do == shaping.DoHold:
-		what = fmt.Sprintf("put the next %s on hold %s", nextText(first.Needles.Len()), s.where(e, e.from.Opposite()))
+		what = fmt.Sprintf("put the next %s on hold %s", nextText(first.Needles.Len()), b.where(e, e.from.Opposite()))
 	case first.Do == shaping.DoBindOff:
-		what = fmt.Sprintf("bind off the next %s %s", nextText(first.Needles.Len()), s.where(e, e.from))
+		what = fmt.Sprintf("bind off the next %s %s", nextText(first.Needles.Len()), b.where(e, e.from))
 	case len(e.before) > 1:
-		two := sorted(e.before)
+		two := leftToRight(e.before)
 		what = fmt.Sprintf("decrease 1 at each end: move the %s one needle inwards (first %v to the right and %v to the left, each time one needle further in) and push the emptied needles out of work",
 			edgeText(first.Needles.Len()), two[0].Needles, two[1].Needles)
 	default:
 		what = fmt.Sprintf("decrease 1 %s: move the %s one needle inwards (first %v, each time one needle further in) and push the emptied needle out of work",
-			s.where(e, first.Toward.Opposite()), edgeText(first.Needles.Len()), first.Needles)
+			b.where(e, first.Toward.Opposite()), edgeText(first.Needles.Len()), first.Needles)
 	}
 	return fmt.Sprintf("%d times, %s: %s. In turn these are %s.", len(group), readings(group), what, strings.Join(names, "; "))
 }

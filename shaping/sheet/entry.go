@@ -133,7 +133,7 @@ func alike(a, b []shaping.Action) bool {
 
 // repeats reports whether f does again what e does.
 func (e entry) repeats(f entry) bool {
-	if e.panel != f.panel || !alike(sorted(e.before), sorted(f.before)) || len(e.after)+len(f.after) > 0 || len(e.knits) != len(f.knits) {
+	if e.panel != f.panel || !alike(leftToRight(e.before), leftToRight(f.before)) || len(e.after)+len(f.after) > 0 || len(e.knits) != len(f.knits) {
 		return false
 	}
 	for i := range e.knits {
@@ -152,8 +152,8 @@ func (e entry) repeats(f entry) bool {
 	return false
 }
 
-// sorted returns the actions from left to right.
-func sorted(actions []shaping.Action) []shaping.Action {
+// leftToRight returns the actions from left to right.
+func leftToRight(actions []shaping.Action) []shaping.Action {
 	if len(actions) == 2 && actions[1].Needles.First.Index() < actions[0].Needles.First.Index() && actions[0].Do == actions[1].Do {
 		return []shaping.Action{actions[1], actions[0]}
 	}

@@ -55,7 +55,8 @@ func (h handVoice) holders() int {
 	if h.liveNeck() > 0 {
 		needed++
 	}
-	if h.work.Rows[len(h.work.Rows)-1].After[0].Do == shaping.DoWaste {
+	last := h.work.Rows[len(h.work.Rows)-1]
+	if top, _ := takenOff(last.After, last.Knit); top.Do == shaping.DoWaste {
 		needed++
 	}
 	if h.lastUnderarmHold(shaping.Left) > 0 {
@@ -113,16 +114,15 @@ func (h handVoice) changeOver(entry, entry) string { return "" }
 
 func (h handVoice) putBack() string { return "" }
 
-func (h handVoice) waiting(strips []shaping.Span, what string) string {
-	switch n := count(strips); {
-	case what != neckStitches:
-		return "" // on its holder since its last row
-	case n == 1:
-		return "The st of the neck is on its holder, ready for the neckband."
-	default:
+func (h handVoice) neckWaits(strips []shaping.Span) string {
+	if n := count(strips); n > 1 {
 		return fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", stsText(n))
 	}
+	return "The st of the neck is on its holder, ready for the neckband."
 }
+
+// underarmWaits says nothing: an underarm is on its holder since its last row.
+func (h handVoice) underarmWaits(shaping.Span) string { return "" }
 
 func (h handVoice) rest(waste int, onHold []shaping.Span) []string {
 	var parts []string

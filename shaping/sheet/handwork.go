@@ -94,7 +94,7 @@ func (h handVoice) waitingBefore(half shaping.Panel) int {
 		return wait
 	}
 	for _, step := range h.work.Panels[0].Steps(outer) {
-		if step.Method == shaping.Hold && step.Row < h.piece.Heights.Tip()-1 {
+		if step.Method == shaping.Hold && step.Row < h.piece.ShoulderRow {
 			wait -= step.Stitches
 		}
 	}

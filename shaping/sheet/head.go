@@ -10,13 +10,6 @@ import (
 	"example.com/walewise/shaping/garment"
 )
 
-// sizeNames are the names of lengths for people.
-var sizeNames = map[string]string{
-	"width": "width", "length": "cast on to underarm", "armhole": "armhole depth",
-	"neckWidth": "neck width", "neckDepth": "neck depth", "shoulder": "each shoulder",
-	"drop": "shoulder drop", "height": "whole height", "inset": "armhole inset, each",
-}
-
 func (s *writer) head() {
 	title := clean(s.piece.Spec.Title)
 	if title == "" {
@@ -38,8 +31,11 @@ func clean(text string) string {
 
 // length prints a length in the spec's unit.
 func (s *writer) length(l gauge.Length) string {
-	if s.piece.Spec.Units == gauge.Inch {
+	switch s.piece.Spec.Units {
+	case gauge.Inch:
 		return l.Format(gauge.Inch, 2)
+	case gauge.Millimetre:
+		return l.Format(gauge.Millimetre, 0)
 	}
 	return l.Format(gauge.Centimetre, 1)
 }
@@ -47,8 +43,11 @@ func (s *writer) length(l gauge.Length) string {
 // fine prints a length to a tenth of a millimetre or a hundredth of an inch, so
 // that a difference is the difference of what is printed beside it.
 func (s *writer) fine(l gauge.Length) string {
-	if s.piece.Spec.Units == gauge.Inch {
+	switch s.piece.Spec.Units {
+	case gauge.Inch:
 		return l.Format(gauge.Inch, 2)
+	case gauge.Millimetre:
+		return l.Format(gauge.Millimetre, 1)
 	}
 	return l.Format(gauge.Centimetre, 2)
 }
@@ -88,9 +87,25 @@ func (s *writer) sizes() {
 	}
 }
 
+// sizeName returns the name of a length for people.
 func (s *writer) sizeName(size garment.Size) string {
-	if name, ok := sizeNames[size.Name]; ok {
-		return name
+	switch size.Name {
+	case "length":
+		return "cast on to underarm"
+	case "armhole":
+		return "armhole depth"
+	case "neckWidth":
+		return "neck width"
+	case "neckDepth":
+		return "neck depth"
+	case "shoulder":
+		return "each shoulder"
+	case "drop":
+		return "shoulder drop"
+	case "height":
+		return "whole height"
+	case "inset":
+		return "armhole inset, each"
 	}
 	return size.Name
 }
@@ -142,9 +157,17 @@ func (s *writer) notes() {
 	}
 }
 
-// wayWords say what a method does with stitches.
-var wayWords = map[shaping.Method]string{
-	shaping.Hold: "on hold", shaping.BindOff: "bound off", shaping.Fashioned: "decreased", shaping.CastOn: "cast on",
+// way says what a method does with stitches.
+func way(m shaping.Method) string {
+	switch m {
+	case shaping.Hold:
+		return "on hold"
+	case shaping.BindOff:
+		return "bound off"
+	case shaping.CastOn:
+		return "cast on"
+	}
+	return "decreased"
 }
 
 // steps returns the steps of a drawn edge in rows of the piece, with those taken off at
@@ -174,7 +197,7 @@ const mostShort = 6
 // first one at the left.
 func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 	var short []string
-	var way shaping.Method
+	var before shaping.Method
 	text, begin, at := "", "", 0
 	for i, run := range steps.Phrases() {
 		method := steps[at].Method
@@ -193,16 +216,16 @@ func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 				}
 				text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(other))
 			}
-			text += fmt.Sprintf(" %s: ", wayWords[method])
-		case method != way:
-			text += fmt.Sprintf("; %s: ", wayWords[method])
+			text += fmt.Sprintf(" %s: ", way(method))
+		case method != before:
+			text += fmt.Sprintf("; %s: ", way(method))
 		default:
 			text += "; "
 		}
 		if run.Every > 0 {
 			short = append(short, run.Shorthand())
 		}
-		way = method
+		before = method
 		text += strings.ReplaceAll(run.String(), "-", "")
 	}
 	if len(short) > 0 && len(short) <= mostShort {

@@ -11,12 +11,6 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// tableColumns are in the order in which a row is worked.
-var tableColumns = []string{
-	"row", "counter before", "counter after", "panel", "starts at", "fabric side",
-	"actions before", "needles knitted", "stitches in work", "actions after",
-}
-
 // WriteTable writes the rows of the work as a table for spreadsheets: values
 // separated by commas, a line with the names of the columns, then one record a row
 // in the order in which they are knitted. The columns are the same for every work:
@@ -39,7 +33,10 @@ var tableColumns = []string{
 func WriteTable(w io.Writer, work shaping.Work) error {
 	table := csv.NewWriter(w)
 	// Errors are kept by the table until the end.
-	table.Write(tableColumns)
+	table.Write([]string{
+		"row", "counter before", "counter after", "panel", "starts at", "fabric side",
+		"actions before", "needles knitted", "stitches in work", "actions after",
+	})
 	for _, row := range work.Rows {
 		table.Write(record(row, work.Place))
 	}

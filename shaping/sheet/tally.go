@@ -24,12 +24,12 @@ func (s *writer) tally(panel string) string {
 			for _, a := range actions {
 				switch a.Do {
 				case shaping.DoHold:
-					mark(onHold, a.Needles, true)
+					setHeld(onHold, a.Needles, true)
 				case shaping.DoReturn, shaping.DoBindOff:
-					mark(onHold, a.Needles, false)
+					setHeld(onHold, a.Needles, false)
 				case shaping.DoWaste:
 					waste += a.Needles.Len()
-					mark(onHold, a.Needles, false)
+					setHeld(onHold, a.Needles, false)
 				}
 			}
 		}
@@ -59,7 +59,7 @@ func finished(w shaping.Work, panel, other string) bool {
 	return false
 }
 
-func mark(onHold map[shaping.Needle]bool, s shaping.Span, held bool) {
+func setHeld(onHold map[shaping.Needle]bool, s shaping.Span, held bool) {
 	for n := range s.All() {
 		onHold[n] = held
 	}

@@ -35,8 +35,9 @@ type voice interface {
 	changeOver(last, next entry) string
 	// putBack says what is put back when all is done.
 	putBack() string
-	// waiting says what becomes of stitches that waited to the end.
-	waiting(strips []shaping.Span, what string) string
+	// neckWaits and underarmWaits say what becomes of stitches that waited to the end.
+	neckWaits(strips []shaping.Span) string
+	underarmWaits(strip shaping.Span) string
 	// rest says where the live stitches of an account are.
 	rest(waste int, onHold []shaping.Span) []string
 	// reading is the number by which a step of an edge at row is found.

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -14,8 +15,12 @@ import (
 // used, the start, the order of work with boxes to tick, the account of the
 // stitches, and how to finish. A piece for the bed is said by counter readings and
 // needles, one for the hand by rows, right and wrong sides and stitches. It returns
-// the first error of w.
+// the first error of w, and [ErrPiece] for a piece that was not planned and knitted.
 func Write(w io.Writer, piece garment.Piece) error {
+	rows := piece.Work.Rows
+	if len(rows) == 0 || len(piece.Work.Panels) == 0 || piece.Cloth.Rows() != len(rows) {
+		return ErrPiece
+	}
 	s := &writer{page: page{w: w}, piece: piece, work: piece.Work}
 	s.voice = s.newVoice()
 	work := s.ordered()
@@ -30,6 +35,9 @@ func Write(w io.Writer, piece garment.Piece) error {
 	s.finish()
 	return s.err
 }
+
+// ErrPiece is returned for a piece that package garment has not made.
+var ErrPiece = errors.New("sheet: the piece was not planned and knitted: make it with package garment")
 
 // writer writes one piece.
 type writer struct {
@@ -46,7 +54,9 @@ func (s *writer) isLast(panel string) bool {
 	return panel == s.work.Panels[len(s.work.Panels)-1].Name
 }
 
-// ordered returns the order of work as it is printed.
+// ordered returns the order of work as it is printed. It is made before the key, which
+// explains only the words that it uses; a writer of its own keeps what it remembers of
+// the work, such as the carriage set to hold, away from the rest of the page.
 func (s *writer) ordered() []byte {
 	var text bytes.Buffer
 	order := *s
@@ -143,13 +153,14 @@ func (s *writer) after(e entry, rest []entry) {
 			s.para(head, text)
 		}
 	}
-	say(s.voice.takenOff(e.after[0], e))
-	neck, other := s.sorted(e.after[1:])
+	top, strips := takenOff(e.after, e.inWork)
+	say(s.voice.takenOff(top, e))
+	neck, underarms := s.necksAndUnderarms(strips)
 	if len(neck) > 0 {
-		say(s.voice.waiting(neck, neckStitches))
+		say(s.voice.neckWaits(neck))
 	}
-	for _, strip := range other {
-		say(s.voice.waiting([]shaping.Span{strip}, "the underarm"))
+	for _, strip := range underarms {
+		say(s.voice.underarmWaits(strip))
 	}
 	if len(rest) > 0 {
 		say(s.voice.changeOver(e, rest[0]))
@@ -159,21 +170,31 @@ func (s *writer) after(e entry, rest []entry) {
 	s.para("  Check: ", s.tally(e.panel)+".")
 }
 
-// neckStitches says what live stitches of the neck are.
-const neckStitches = "the neck"
-
-// sorted parts the strips that waited to the end into those of the neck and others:
-// the neck's lie between the shoulders.
-func (s *writer) sorted(after []shaping.Action) (neck, other []shaping.Span) {
-	left, right := s.lastKnit(shaping.LeftHalf), s.lastKnit(shaping.RightHalf)
+// takenOff parts what follows a panel's last row: what is done with the stitches in work,
+// and the strips that waited.
+func takenOff(after []shaping.Action, inWork shaping.Span) (top shaping.Action, strips []shaping.Span) {
 	for _, a := range after {
-		if first, last := a.Needles.First.Index(), a.Needles.Last.Index(); first > left.Last.Index() && last < right.First.Index() {
-			neck = append(neck, a.Needles)
-		} else {
-			other = append(other, a.Needles)
+		if a.Needles == inWork {
+			top = a
+		} else if a.Do == shaping.DoWaste {
+			strips = append(strips, a.Needles)
 		}
 	}
-	return neck, other
+	return top, strips
+}
+
+// necksAndUnderarms parts strips that waited to the end: the neck's lie between the
+// shoulders.
+func (s *writer) necksAndUnderarms(strips []shaping.Span) (neck, underarms []shaping.Span) {
+	left, right := s.lastKnit(shaping.LeftHalf), s.lastKnit(shaping.RightHalf)
+	for _, strip := range strips {
+		if strip.First.Index() > left.Last.Index() && strip.Last.Index() < right.First.Index() {
+			neck = append(neck, strip)
+		} else {
+			underarms = append(underarms, strip)
+		}
+	}
+	return neck, underarms
 }
 
 // lastKnit returns the needles of a panel's last row.
@@ -201,8 +222,9 @@ func (s *writer) neckHeld(panel string) int {
 
 // liveNeck returns the stitches of the neck that stay live.
 func (s *writer) liveNeck() int {
-	rows := s.work.Rows
-	neck, _ := s.sorted(rows[len(rows)-1].After[1:])
+	last := s.work.Rows[len(s.work.Rows)-1]
+	_, strips := takenOff(last.After, last.Knit)
+	neck, _ := s.necksAndUnderarms(strips)
 	return count(neck)
 }
 
@@ -235,7 +257,7 @@ func (s *writer) lastUnderarmHold(edge shaping.Side) int {
 			continue
 		}
 		for _, step := range p.Steps(edge) {
-			if step.Method == shaping.Hold && step.Row < s.piece.Heights.Tip()-1 {
+			if step.Method == shaping.Hold && step.Row < s.piece.ShoulderRow {
 				last = step.Row
 			}
 		}
@@ -248,7 +270,7 @@ func (s *writer) heldByBody(half shaping.Panel) int {
 	body := s.work.Panels[0]
 	held := 0
 	for _, step := range body.Steps(s.outer(half.Name)) {
-		if step.Method == shaping.Hold && step.Row >= s.piece.Heights.Tip()-1 {
+		if step.Method == shaping.Hold && step.Row >= s.piece.ShoulderRow {
 			held -= step.Stitches
 		}
 	}
