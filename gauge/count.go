@@ -1,6 +1,7 @@
 package gauge
 
 import (
+	"fmt"
 	"math"
 	"math/big"
 
@@ -56,8 +57,18 @@ func (c Count) Decimal(places int) decimal.Decimal {
 // String returns c with at most three decimals.
 func (c Count) String() string { return plainDecimal(c.Decimal(3)) }
 
-// GoString returns c as an exact fraction.
-func (c Count) GoString() string { return c.rat().RatString() }
+// GoString returns a Go expression for c, or its exact fraction if the numbers are too
+// large for one.
+func (c Count) GoString() string {
+	num, denom := c.rat().Num(), c.rat().Denom()
+	switch {
+	case !num.IsInt64() || !denom.IsInt64():
+		return c.rat().RatString()
+	case c.rat().IsInt():
+		return fmt.Sprintf("gauge.Whole(%v)", num)
+	}
+	return fmt.Sprintf("gauge.Whole(%v).Div(%v)", num, denom)
+}
 
 // Round returns the whole number that the rule chooses, held between -2^31 and 2^31 - 1.
 func (c Count) Round(r Rounding) int {

@@ -5,11 +5,11 @@ package shaping
 // Every and Then in turn when Then is not 0. With Times 1 the distances say how
 // far the step lies from the step before.
 type Phrase struct {
-	From     int
-	Every    int
-	Then     int
-	Stitches int
-	Times    int
+	From     int // the row of the first step, from 1
+	Every    int // rows between two steps
+	Then     int // rows between two steps in turn with Every; 0 if there is no second distance
+	Stitches int // of each step: less than 0 if they go, as in a [Step]
+	Times    int // steps
 }
 
 // Steps returns the steps that the phrase says, without a method.

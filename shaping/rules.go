@@ -28,8 +28,8 @@ type Rules struct {
 // Beat is a regular choice of rows: Phase+1, Phase+1+Every, ... The zero value
 // is not set.
 type Beat struct {
-	Every int
-	Phase int
+	Every int // rows from one chosen row to the next; 0 means 1
+	Phase int // rows before the first chosen one
 }
 
 // IsZero reports whether b is not set.

@@ -10,7 +10,8 @@ type Span struct {
 }
 
 // Centred returns the span of count stitches about the middle of the bed; an
-// odd count has one more on the right. A count below 1 gives the empty span.
+// odd count has one more on the right. A count below 1 gives the empty span,
+// one above 2 × [MaxNeedle] a span that is not valid.
 func Centred(count int) Span {
 	if count < 1 {
 		return Span{}

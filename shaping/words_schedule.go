@@ -25,8 +25,8 @@ func (p Phrase) String() string {
 }
 
 // Shorthand returns the phrase in the shorthand of printed patterns, rows,
-// stitches, times: "2-1-5" for every 2nd row, 1 stitch, 5 times. Stitches that
-// come have a plus sign.
+// stitches, times: "2-1-5" for every 2nd row, 1 stitch, 5 times, "6/8-1-4" for the 6th
+// and 8th row in turn. Stitches that come have a plus sign.
 func (p Phrase) Shorthand() string {
 	every := fmt.Sprint(p.Every)
 	if p.Then != 0 {

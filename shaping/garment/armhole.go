@@ -17,7 +17,7 @@ func (f *trunk) drawArmhole() error {
 	if f.widths.BindOff > 0 {
 		f.lastTied = 1
 	}
-	d := drawing{name: "armhole", stitches: f.widths.Inset - f.widths.BindOff, methods: f.armhole}
+	d := drawing{name: ArmholeEdge, stitches: f.widths.Inset - f.widths.BindOff, methods: f.armhole}
 	if d.stitches == 0 {
 		return nil
 	}

@@ -8,11 +8,12 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// The widest bed that is believed, and the longest title.
+// MaxTitle is the greatest length of a title in characters.
+const MaxTitle = 200
+
 const (
-	mostNeedles  = shaping.MaxNeedle // of both sides
-	mostSeam     = 10
-	longestTitle = 200
+	mostNeedles = shaping.MaxNeedle // of a bed, on both sides
+	mostSeam    = 10
 )
 
 // gaugeOf returns the gauge of the spec, which has either one or a swatch.
@@ -34,8 +35,8 @@ func gaugeOf(s Spec) (gauge.Gauge, error) {
 
 // checkFront refuses what is out of range or not planned for a front.
 func checkFront(s Spec) error {
-	if len([]rune(s.Title)) > longestTitle {
-		return &Error{Field: "title", Given: quoted(s.Title), Want: fmt.Sprintf("at most %d characters", longestTitle), Err: ErrSpec}
+	if len([]rune(s.Title)) > MaxTitle {
+		return &Error{Field: "title", Given: quoted(s.Title), Want: fmt.Sprintf("at most %d characters", MaxTitle), Err: ErrSpec}
 	}
 	for _, l := range []struct {
 		field    string
@@ -67,7 +68,7 @@ func checkFront(s Spec) error {
 	if err := checkMethods(s.Methods); err != nil {
 		return err
 	}
-	if s.Start.Edge != WasteEdge && s.Start.Edge != ClosedEdge {
+	if !s.Start.Edge.IsValid() {
 		return &Error{Field: "start.edge", Given: s.Start.Edge.String(), Want: "waste or closed", Err: ErrSpec}
 	}
 	if err := checkTogether(s); err != nil {
@@ -117,7 +118,7 @@ func checkPlanned(s Spec) error {
 	switch {
 	case s.Neck.Shape == PathNeck:
 		return refuse("neck.shape", s.Neck.Shape.String(), "not planned so far: round, vee or square")
-	case s.Neck.Shape < RoundNeck || s.Neck.Shape > PathNeck:
+	case !s.Neck.Shape.IsValid():
 		return refuse("neck.shape", s.Neck.Shape.String(), "round, vee or square")
 	case s.Neck.Path != "":
 		return refuse("neck.path", quoted(s.Neck.Path), "belongs to the shape path, which is not planned so far: leave it out")

@@ -20,7 +20,7 @@ type Error struct {
 	Field string // such as "neck.width"; empty if it concerns none
 	Given string // what was given, a length in the spec's unit
 	Want  string // what is wrong, what is allowed, and the nearest value that works
-	Err   error  // ErrSpec, ErrFit or ErrBed
+	Err   error  // ErrSpec, ErrFit or ErrBed; package plan has kinds of its own
 }
 
 func (e *Error) Error() string {

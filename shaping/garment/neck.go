@@ -10,7 +10,7 @@ import (
 
 // drawNeck traces the neck from the end of its flat middle to the neck point.
 func (f *trunk) drawNeck() error {
-	d := drawing{name: "neck", stitches: f.curved(), rows: f.heights.Neck, methods: f.neck}
+	d := drawing{name: NeckEdge, stitches: f.curved(), rows: f.heights.Neck, methods: f.neck}
 	if f.spec.Neck.Shape == RoundNeck && f.neck.most() > 0 && d.stitches > f.neck.most() {
 		return &Error{Field: "methods.neck", Given: f.neck.String(), Err: ErrFit, Want: fmt.Sprintf(
 			"the bottom of a round neck takes several stitches at once, a fashioned decrease takes %d: hold or bindOff, alone or as a list with fashioned for single stitches", f.neck.most())}

@@ -26,10 +26,11 @@ func (o Optional) Or(def gauge.Length) gauge.Length {
 // Equal reports whether both are left open, or both are the same length.
 func (o Optional) Equal(p Optional) bool { return o.given == p.given && o.length.Equal(p.length) }
 
-// MarshalText returns the text of the length; it is empty for one left open.
+// MarshalText returns the text of the length; it returns an error for one left open,
+// which has none: a document leaves it out.
 func (o Optional) MarshalText() ([]byte, error) {
 	if !o.given {
-		return nil, nil
+		return nil, &Error{Want: "a length left open has no text", Err: ErrSpec}
 	}
 	return o.length.MarshalText()
 }

@@ -41,13 +41,19 @@ type Size struct {
 // Off returns the knitted length less the asked one.
 func (s Size) Off() gauge.Length { return s.Knitted.Sub(s.Asked) }
 
+// The names of drawn edges.
+const (
+	NeckEdge    = "neck"
+	ArmholeEdge = "armhole"
+)
+
 // Edge is one drawn edge and the schedule that follows it.
 type Edge struct {
-	Name      string // "neck" or "armhole"
+	Name      string // NeckEdge or ArmholeEdge
 	Panel     string // where its first step lies
 	Side      shaping.Side
 	Path      string // SVG path data in millimetres, in the box of whole stitches and rows
-	Stitches  int
+	Stitches  int    // that go; the steps are negative
 	Rows      int
 	FirstRow  int              // the row of the piece that is row 1 of the schedule
 	Schedule  shaping.Schedule // rows count from 1 at FirstRow

@@ -14,7 +14,7 @@ import (
 // required takes the default named beside it.
 type Spec struct {
 	Title string     `json:"title,omitzero"`
-	Units gauge.Unit `json:"units,omitzero"` // for printing; centimetres or inches
+	Units gauge.Unit `json:"units,omitzero"` // for printing; default centimetres
 
 	// Either the swatch or the gauge is required, never both.
 	Swatch *gauge.Swatch `json:"swatch,omitzero"`
@@ -53,6 +53,9 @@ const (
 )
 
 var startEdgeWords = [...]string{WasteEdge: "waste", ClosedEdge: "closed"}
+
+// IsValid reports whether e is one of the lower edges.
+func (e StartEdge) IsValid() bool { return int(e) < len(startEdgeWords) }
 
 // String returns "waste" or "closed".
 func (e StartEdge) String() string {
@@ -116,6 +119,9 @@ const (
 
 var neckShapeWords = [...]string{"", "round", "vee", "square", "path"}
 
+// IsValid reports whether s is one of the shapes.
+func (s NeckShape) IsValid() bool { return s >= RoundNeck && s <= PathNeck }
+
 // String returns "round", "vee", "square" or "path".
 func (s NeckShape) String() string {
 	if s >= 1 && int(s) < len(neckShapeWords) {
@@ -163,23 +169,23 @@ type Shoulder struct {
 	Drop gauge.Length `json:"drop"`
 }
 
-// Sleeve is a sleeve from cuff to cap.
+// Sleeve is a sleeve from cuff to cap. Widths are all round, the sleeve lying open.
 type Sleeve struct {
-	Length gauge.Length `json:"length"`
-	Cuff   gauge.Length `json:"cuff"`
-	Top    gauge.Length `json:"top"`
-	Cap    string       `json:"cap,omitzero"`
-	Ease   gauge.Length `json:"ease,omitzero"`
-	Flat   Optional     `json:"flat,omitzero"`
-	Plain  gauge.Length `json:"plain,omitzero"`
+	Length gauge.Length `json:"length"`         // cuff to underarm
+	Cuff   gauge.Length `json:"cuff"`           // width at the lower edge
+	Top    gauge.Length `json:"top"`            // width at the underarm
+	Cap    string       `json:"cap,omitzero"`   // "set-in", or empty for a straight top
+	Ease   gauge.Length `json:"ease,omitzero"`  // of the cap's edge over the armhole's
+	Flat   Optional     `json:"flat,omitzero"`  // straight part at the top of the cap
+	Plain  gauge.Length `json:"plain,omitzero"` // without increases, at the cuff and at the top
 }
 
 // Band is the neckband.
 type Band struct {
 	Height gauge.Length `json:"height"`
-	Repeat int          `json:"repeat,omitzero"`
-	Plus   int          `json:"plus,omitzero"`
-	Gauge  gauge.Gauge  `json:"gauge,omitzero"`
+	Repeat int          `json:"repeat,omitzero"` // of the rib, in stitches; default 1
+	Plus   int          `json:"plus,omitzero"`   // stitches beside whole repeats
+	Gauge  gauge.Gauge  `json:"gauge,omitzero"`  // of the band; default that of the piece
 }
 
 // Yarn is what the yarn comes in.
@@ -190,8 +196,8 @@ type Yarn struct {
 
 // Ball is one put-up of yarn.
 type Ball struct {
-	Grams  decimal.Decimal `json:"grams,omitzero"`
-	Metres decimal.Decimal `json:"metres,omitzero"`
+	Grams  decimal.Decimal `json:"grams,omitzero"`  // 0 if not known
+	Metres decimal.Decimal `json:"metres,omitzero"` // 0 if not known
 }
 
 // Methods say how stitches go at each edge.
@@ -236,7 +242,8 @@ func (p Pair) String() string {
 	return p.Several.String() + " and " + p.Single.String()
 }
 
-// MarshalJSON returns a word or a list of two words.
+// MarshalJSON returns a word or a list of two words; it returns an error if a method is
+// not valid, as of the zero value, which a document leaves out.
 func (p Pair) MarshalJSON() ([]byte, error) {
 	if p == By(p.Single) {
 		return json.Marshal(p.Single)

@@ -77,7 +77,7 @@ func TestZeroValues(t *testing.T) {
 		t.Errorf("zero size is off by %v", off)
 	}
 	var o garment.Optional
-	if b, err := o.MarshalText(); len(b) != 0 || err != nil || !o.IsZero() || o.Equal(given("0 cm")) || !o.Or(length("1 cm")).Equal(length("1 cm")) {
+	if b, err := o.MarshalText(); len(b) != 0 || err == nil || !o.IsZero() || o.Equal(given("0 cm")) || !o.Or(length("1 cm")).Equal(length("1 cm")) {
 		t.Errorf("zero optional: %q, %v", b, err)
 	}
 	if got := given("0 cm").Or(length("1 cm")); !got.Equal(gauge.Length{}) {

@@ -9,7 +9,8 @@ import (
 
 // Front plans the front of a garment, knits it and returns it. It returns an
 // [*Error] that names the field of the spec if the front cannot be made, or asks
-// for something that the package comment says is not planned.
+// for something that the package comment says is not planned; what planner and judge
+// would refuse beyond that, which would be a fault of this library, as it is.
 func Front(s Spec) (Piece, error) {
 	g, err := gaugeOf(s)
 	if err != nil {

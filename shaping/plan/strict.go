@@ -7,13 +7,15 @@ import (
 	"fmt"
 	"io"
 	"unicode/utf8"
+
+	"example.com/walewise/shaping/garment"
 )
 
 // The bounds of documents.
 const (
-	MaxBytes = 1 << 20 // of a document
-	MaxTitle = 200     // characters of a title
-	MaxRow   = 5000    // the highest row number of a piece
+	MaxBytes = 1 << 20          // of a document
+	MaxTitle = garment.MaxTitle // characters of a title
+	MaxRow   = 5000             // the highest row number of a piece
 
 	maxRows  = 2 * MaxRow // rows listed for a piece: both halves have every number
 	maxDepth = 12         // objects and lists within each other

@@ -174,7 +174,7 @@ func way(m shaping.Method) string {
 // once at an underarm.
 func (s *writer) steps(e garment.Edge) shaping.Schedule {
 	steps := e.Schedule.Shifted(e.FirstRow - 1)
-	if e.Name == "armhole" && s.piece.Widths.BindOff > 0 {
+	if e.Name == garment.ArmholeEdge && s.piece.Widths.BindOff > 0 {
 		steps = append(shaping.Schedule{s.firstStep(e.Side)}, steps...)
 	}
 	return steps
@@ -211,7 +211,7 @@ func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 			text = "at " + s.voice.reading(run.From)
 			if other != run.From {
 				left := "at the left edge"
-				if name == "neck" {
+				if name == garment.NeckEdge {
 					left = "in the left half"
 				}
 				text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(other))

@@ -249,3 +249,18 @@ func BenchmarkWrite(b *testing.B) {
 		}
 	}
 }
+
+// A piece that nobody made has no sheet, and neither has one whose rows were changed.
+func TestNoPiece(t *testing.T) {
+	piece, err := garment.Front(spec())
+	if err != nil {
+		t.Fatal(err)
+	}
+	piece.Work.Rows = piece.Work.Rows[1:]
+	for _, p := range []garment.Piece{{}, piece} {
+		var out bytes.Buffer
+		if err := sheet.Write(&out, p); !errors.Is(err, sheet.ErrPiece) || out.Len() > 0 {
+			t.Errorf("error %v, %d bytes", err, out.Len())
+		}
+	}
+}
