@@ -137,7 +137,12 @@ func (m *specMaker) shape(s *garment.Spec) {
 		ways = append(ways[:len(ways):len(ways)], decreases...)
 	}
 	s.Methods.Neck = rapid.SampledFrom(ways).Draw(m.t, "neck by")
-	s.Methods.Shoulder = rapid.SampledFrom(pairs).Draw(m.t, "shoulder by")
+	ways = pairs
+	// Every group of a steep shoulder has one or two stitches.
+	if stitches := (mm(s.Body.Width) - mm(s.Neck.Width)) / 2 / m.wale; stitches < mm(s.Shoulder.Drop)/m.row {
+		ways = append(ways[:len(ways):len(ways)], decreases[1:]...)
+	}
+	s.Methods.Shoulder = rapid.SampledFrom(ways).Draw(m.t, "shoulder by")
 }
 
 // armhole draws an inset whose single decreases find rows enough.
