@@ -87,6 +87,79 @@ func TestFrontIsKnitted(t *testing.T) {
 	})
 }
 
+// What becomes of every stitch follows from the methods: held ones stay live, the middle
+// of the neck goes as the neck's larger steps do, a shoulder is live only if it is held.
+func TestStitchesEndAsTheirMethodsSay(t *testing.T) {
+	checkFronts(t, func(t *rapid.T, p garment.Piece) { checkEnds(t, p) })
+}
+
+func checkEnds(t fataler, p garment.Piece) {
+	t.Helper()
+	by, w := p.Spec.Methods, p.Widths
+	live := 0
+	if by.Neck.Or(garment.By(shaping.Hold)).Several != shaping.BindOff {
+		live += w.Flat
+	}
+	if by.Shoulder.Or(garment.By(shaping.Hold)).Several == shaping.Hold {
+		live += 2 * w.Shoulder
+	}
+	if w.BindOff > 0 && by.Armhole.Several == shaping.Hold {
+		live += 2 * w.BindOff
+	}
+	decreased := 0
+	for _, e := range p.Edges {
+		for _, step := range e.Schedule {
+			switch step.Method {
+			case shaping.Hold:
+				live -= step.Stitches
+			case shaping.Fashioned:
+				decreased -= step.Stitches
+			}
+		}
+	}
+	groups := shoulderGroups(t, p)
+	for _, group := range groups[:len(groups)-1] {
+		shoulder := by.Shoulder.Or(garment.By(shaping.Hold))
+		if m := shoulder.Several; (group > 1 && m == shaping.Fashioned) || (group == 1 && shoulder.Single == shaping.Fashioned) {
+			decreased += 2 * group
+			if m == shaping.Hold {
+				live -= 2 * group
+			}
+		} else if group == 1 && m == shaping.Hold && shoulder.Single != shaping.Hold {
+			live -= 2 * group
+		}
+	}
+	want := shaping.Ledger{CastOn: w.Body, Decreased: decreased, BoundOff: w.Body - decreased - live, Live: live}
+	if got := p.Cloth.Ledger(); got != want {
+		t.Fatalf("ledger %v, the methods give %v", got, want)
+	}
+}
+
+// Left open, the flat part of a neck is a third of a round one, all of a square one and
+// what parity asks for of a vee.
+func TestFlatPartLeftOpen(t *testing.T) {
+	checkFronts(t, func(t *rapid.T, p garment.Piece) {
+		neck, flat := p.Widths.Neck, p.Widths.Flat
+		if !p.Spec.Neck.Flat.IsZero() {
+			return
+		}
+		switch p.Spec.Neck.Shape {
+		case garment.SquareNeck:
+			if flat != neck {
+				t.Fatalf("%d of %d stitches of a square neck are flat", flat, neck)
+			}
+		case garment.VeeNeck:
+			if flat != neck%2 {
+				t.Fatalf("%d of %d stitches of a vee are flat", flat, neck)
+			}
+		default:
+			if off := 3*flat - neck; off < -4 || off > 4 { // a third to the nearest of its parity, of the width asked
+				t.Fatalf("%d of %d stitches of a round neck are flat", flat, neck)
+			}
+		}
+	})
+}
+
 func tied(m shaping.Method) bool { return m == shaping.Hold || m == shaping.BindOff }
 
 // laterRow returns 1 if the left half in the hand is a row later than the right: when
@@ -364,39 +437,42 @@ func TestKnittedIsWhatWasAsked(t *testing.T) {
 // Every method works at its rows, one stitch or two at once where it decreases, and
 // no edge is shaped in two neighbouring rows.
 func TestStepsObeyTheRules(t *testing.T) {
-	checkFronts(t, func(t *rapid.T, p garment.Piece) {
-		for _, panel := range p.Work.Panels {
-			start := firstRow(p.Work, panel.Name).From
-			for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
-				for _, method := range []shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned} {
-					var steps shaping.Schedule
-					for _, step := range panel.Steps(edge) {
-						if step.Method == method {
-							step.Row -= panel.FirstRow - 1
-							steps = append(steps, step)
-						}
+	checkFronts(t, func(t *rapid.T, p garment.Piece) { checkSteps(t, p) })
+}
+
+func checkSteps(t fataler, p garment.Piece) {
+	t.Helper()
+	for _, panel := range p.Work.Panels {
+		start := firstRow(p.Work, panel.Name).From
+		for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+			for _, method := range []shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned} {
+				var steps shaping.Schedule
+				for _, step := range panel.Steps(edge) {
+					if step.Method == method {
+						step.Row -= panel.FirstRow - 1
+						steps = append(steps, step)
 					}
-					rules := shaping.RulesFor(method, edge, start, p.Work.Place)
-					if method == shaping.Fashioned {
-						rules.Most = 2
-					}
-					if err := rules.Check(steps, panel.Rows()); err != nil {
-						t.Fatalf("%s, %v edge, %v: %v", panel.Name, edge, method, err)
-					}
+				}
+				rules := shaping.RulesFor(method, edge, start, p.Work.Place)
+				if method == shaping.Fashioned {
+					rules.Most = 2
+				}
+				if err := rules.Check(steps, panel.Rows()); err != nil {
+					t.Fatalf("%s, %v edge, %v: %v", panel.Name, edge, method, err)
 				}
 			}
 		}
-		for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-			outer := append(slices.Clone(p.Work.Panels[0].Steps(side)), half(p, side).Steps(side)...)
-			for _, steps := range []shaping.Schedule{outer, half(p, side).Steps(side.Opposite())} {
-				for i := range max(len(steps)-1, 0) {
-					if steps[i+1].Row-steps[i].Row < 2 {
-						t.Fatalf("%v half: %v and %v in neighbouring rows", side, steps[i], steps[i+1])
-					}
+	}
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		outer := append(slices.Clone(p.Work.Panels[0].Steps(side)), half(p, side).Steps(side)...)
+		for _, steps := range []shaping.Schedule{outer, half(p, side).Steps(side.Opposite())} {
+			for i := range max(len(steps)-1, 0) {
+				if steps[i+1].Row-steps[i].Row < 2 {
+					t.Fatalf("%v half: %v and %v in neighbouring rows", side, steps[i], steps[i+1])
 				}
 			}
 		}
-	})
+	}
 }
 
 func firstRow(w shaping.Work, panel string) shaping.Row {
