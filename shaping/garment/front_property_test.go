@@ -117,16 +117,21 @@ func checkEnds(t fataler, p garment.Piece) {
 			}
 		}
 	}
-	groups := shoulderGroups(t, p)
+	groups, err := shaping.ShoulderGroups(w.Shoulder, p.Heights.Drop)
+	if err != nil {
+		t.Fatalf("shoulder: %v", err)
+	}
+	shoulder := by.Shoulder.Or(garment.By(shaping.Hold))
 	for _, group := range groups[:len(groups)-1] {
-		shoulder := by.Shoulder.Or(garment.By(shaping.Hold))
-		if m := shoulder.Several; (group > 1 && m == shaping.Fashioned) || (group == 1 && shoulder.Single == shaping.Fashioned) {
+		m := shoulder.Several
+		if group == 1 {
+			m = shoulder.Single
+		}
+		if m == shaping.Fashioned {
 			decreased += 2 * group
-			if m == shaping.Hold {
-				live -= 2 * group
-			}
-		} else if group == 1 && m == shaping.Hold && shoulder.Single != shaping.Hold {
-			live -= 2 * group
+		}
+		if shoulder.Several == shaping.Hold && m != shaping.Hold {
+			live -= 2 * group // counted as live above
 		}
 	}
 	want := shaping.Ledger{CastOn: w.Body, Decreased: decreased, BoundOff: w.Body - decreased - live, Live: live}
