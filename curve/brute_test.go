@@ -205,7 +205,7 @@ func firstAllowed(rules shaping.Rules) int {
 			if onMain {
 				return r
 			}
-		case onSingle, onMain && rules.Most != 1:
+		case onSingle, onMain && rules.Most != 1 && (rules.SeveralUntil == 0 || r <= rules.SeveralUntil):
 			return r
 		}
 	}
@@ -216,6 +216,9 @@ func mayStand(rules shaping.Rules, first, r, rows, stitches int) bool {
 	beat := shaping.Beat{Every: rules.Every, Phase: rules.Phase}
 	if stitches == 1 && rules.Single != (shaping.Beat{}) {
 		beat = rules.Single
+	}
+	if stitches > 1 && rules.SeveralUntil > 0 && r > rules.SeveralUntil {
+		return false
 	}
 	most := rules.Most
 	if most == 0 {

@@ -124,6 +124,8 @@ func drawRules(t *rapid.T) shaping.Rules {
 		Most:  rapid.IntRange(0, 5).Draw(t, "most"),
 		Base:  rapid.SampledFrom([]int{0, 0, 1, 4, 8}).Draw(t, "base"),
 		Plain: rapid.IntRange(0, 3).Draw(t, "plain"),
+
+		SeveralUntil: rapid.SampledFrom([]int{0, 0, 0, 1, 3, 6}).Draw(t, "several until"),
 	}
 	if rapid.Bool().Draw(t, "single") {
 		rules.Single = shaping.Beat{

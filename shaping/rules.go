@@ -21,6 +21,9 @@ type Rules struct {
 	// stitches go at these rows only, and two or more only at the rows above. The
 	// zero value means the same rows for both.
 	Single Beat
+	// SeveralUntil is the last row for steps of two or more stitches; 0 means that they
+	// go on as long as single ones.
+	SeveralUntil int
 	// Coming, if set, are the rules for stitches that come; nil means the same rules.
 	Coming *Rules
 }
@@ -51,7 +54,7 @@ func (r Rules) Validate() error {
 		value int
 	}{
 		{"every", r.Every}, {"phase", r.Phase}, {"apart", r.Apart}, {"most", r.Most},
-		{"base", r.Base}, {"plain", r.Plain}, {"single.every", r.Single.Every}, {"single.phase", r.Single.Phase},
+		{"base", r.Base}, {"plain", r.Plain}, {"severalUntil", r.SeveralUntil}, {"single.every", r.Single.Every}, {"single.phase", r.Single.Phase},
 	} {
 		if field.value < 0 || field.value > largestRule {
 			return rangeError("rules: "+field.name, field.value, fmt.Sprintf("0 to %d", largestRule))
@@ -93,7 +96,7 @@ func (r Rules) FirstRow() int {
 	switch {
 	case r.Base > 1:
 		return several
-	case r.Most == 1:
+	case r.Most == 1 || (r.SeveralUntil > 0 && r.SeveralUntil < several):
 		return single
 	}
 	return min(several, single)
@@ -107,7 +110,7 @@ func (r Rules) SizesAt(row, rows int) (least, most int) {
 	if row < first || row > rows-r.Plain {
 		return 0, 0
 	}
-	if r.BeatOf(2).Allows(row) {
+	if r.BeatOf(2).Allows(row) && (r.SeveralUntil == 0 || row <= r.SeveralUntil) {
 		least, most = 2, r.Most
 		if most == 0 {
 			most = math.MaxInt

@@ -35,6 +35,9 @@ func TestRulesSizesAt(t *testing.T) {
 			[rows]sizes{3: {1, 9}, 4: {1, 1}, 5: {1, 1}, 6: {1, 1}, 7: {1, 2}}},
 		{"single stitches only", shaping.Rules{Every: 2, Most: 1, Single: shaping.Beat{Every: 3, Phase: 1}}, 2,
 			[rows]sizes{1: {1, 1}, 4: {1, 1}, 7: {1, 1}}},
+		{"several stitches at first", shaping.Rules{Every: 2, SeveralUntil: 4, Single: shaping.Beat{Every: 1, Phase: 4}}, 1,
+			[rows]sizes{0: {2, all}, 2: {2, all}, 4: {1, 1}, 5: {1, 1}, 6: {1, 1}, 7: {1, 1}}},
+		{"several stitches never", shaping.Rules{Every: 2, Phase: 3, SeveralUntil: 3}, 4, [rows]sizes{3: {1, 1}, 5: {1, 1}, 7: {1, 1}}},
 		{"nothing but plain rows", shaping.Rules{Plain: rows}, 1, [rows]sizes{}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -112,7 +115,7 @@ func TestRulesAllows(t *testing.T) {
 
 func TestRulesValidate(t *testing.T) {
 	for _, rules := range []shaping.Rules{
-		{Every: -1}, {Phase: -1}, {Apart: -1}, {Most: -1}, {Base: -1}, {Plain: math.MaxInt},
+		{Every: -1}, {Phase: -1}, {Apart: -1}, {Most: -1}, {Base: -1}, {Plain: math.MaxInt}, {SeveralUntil: -1},
 		{Single: shaping.Beat{Every: math.MaxInt}}, {Single: shaping.Beat{Phase: -1}},
 		{Coming: &shaping.Rules{Every: -1}}, {Coming: &shaping.Rules{Coming: &shaping.Rules{}}},
 	} {

@@ -24,7 +24,8 @@
 // Every edge is worked by a [Pair] of methods, one for steps of two or more stitches
 // and one for single ones. Where a hold or a bind off ties a step to one end of a row,
 // the two edges of the body step one row apart, with equal stitches; decreases fall on
-// the same rows at both. The edge that goes first is named in the warnings.
+// the same rows at both. The edge that goes first is named in the warnings. Where larger
+// steps are held or bound off and single stitches decreased, the decreases come last.
 //
 //   - On the bed the halves are each other's reflection. A shoulder that begins in the
 //     body, as on a shallow neck, has its tied steps there one row earlier at the edge

@@ -2,6 +2,7 @@ package garment
 
 import (
 	"errors"
+	"math"
 	"strings"
 
 	"example.com/walewise/curve"
@@ -51,13 +52,62 @@ type drawing struct {
 	methods        Pair
 }
 
-// trace returns the steps by which the drawing is followed; rows count from 1.
+// trace returns the steps by which the drawing is followed; rows count from 1. Where
+// several stitches are held or bound off and single ones decreased, the decreases come
+// last, which is common practice: a bind off would undo the edge that they make.
 func (d drawing) trace() (shaping.Schedule, error) {
 	traced, err := curve.Trace(d.edge, d.stitches, d.rows, d.rules)
 	if err != nil {
 		return nil, err
 	}
-	return traced.Schedule.By(d.methods.Several, d.methods.Single), nil
+	steps := traced.Schedule
+	if d.methods.mixed() && tied(d.methods.Several) && !decreasesLast(steps) {
+		steps = d.inOrder(steps)
+	}
+	return steps.By(d.methods.Several, d.methods.Single), nil
+}
+
+// decreasesLast reports whether no step of several stitches follows a single one.
+func decreasesLast(steps shaping.Schedule) bool {
+	single := false
+	for _, step := range steps {
+		if step.Stitches == -1 {
+			single = true
+		} else if single {
+			return false
+		}
+	}
+	return true
+}
+
+// inOrder returns the steps of least area among all whose single ones come last: it
+// tries every row as the last for several stitches. If there are none it returns the
+// steps given.
+func (d drawing) inOrder(steps shaping.Schedule) shaping.Schedule {
+	least := math.Inf(1)
+	for last := 0; last <= d.rows; last++ {
+		if last > 0 && !d.rules.BeatOf(2).Allows(last) {
+			continue
+		}
+		rules := d.rules
+		rules.SeveralUntil = last
+		if last == 0 {
+			rules.Most = 1
+		}
+		if late := last - rules.Single.Phase; late > 0 {
+			every := rules.BeatOf(1).Every
+			rules.Single.Phase += (late + every - 1) / every * every
+		}
+		traced, err := curve.Trace(d.edge, d.stitches, d.rows, rules)
+		if err != nil {
+			continue // no way with so few rows of one kind
+		}
+		m, err := curve.Measure(d.edge, d.stitches, d.rows, d.rules, traced.Schedule)
+		if err == nil && m.Area < least {
+			least, steps = m.Area, traced.Schedule
+		}
+	}
+	return steps
 }
 
 // worked returns the drawn edge as it is worked by these steps, in rows of the piece,

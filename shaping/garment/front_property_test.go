@@ -468,6 +468,15 @@ func checkSteps(t fataler, p garment.Piece) {
 			}
 		}
 	}
+	for _, e := range p.Edges {
+		decreased := false
+		for _, step := range e.Schedule {
+			if several := step.Stitches < -1 && tied(step.Method); decreased && several {
+				t.Fatalf("%s, %v edge: %v after a decrease", e.Name, e.Side, step)
+			}
+			decreased = decreased || step.Method == shaping.Fashioned
+		}
+	}
 	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
 		outer := append(slices.Clone(p.Work.Panels[0].Steps(side)), half(p, side).Steps(side)...)
 		for _, steps := range []shaping.Schedule{outer, half(p, side).Steps(side.Opposite())} {
