@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
@@ -28,8 +29,27 @@ func (b bedVoice) materials() []string {
 	}
 	return []string{
 		fmt.Sprintf("Cast on %d stitches: needles %v%s; the bed has L%d-R%d.", needles.Len(), needles, odd, bed/2, bed/2),
-		"Waste yarn, ravel cord, a transfer tool, weights, a row counter.",
+		capital(strings.Join(b.tools(), ", ")) + ".",
 	}
+}
+
+// tools lists what the work needs beside main yarn and carriage.
+func (b bedVoice) tools() []string {
+	var list []string
+	uses := b.uses()
+	switch open := b.piece.Spec.Start.Edge == garment.WasteEdge; {
+	case open:
+		list = append(list, "waste yarn", "ravel cord")
+	case uses[shaping.DoWaste]:
+		list = append(list, "waste yarn")
+	}
+	if n := b.separate(); n > 0 {
+		list = append(list, b.separateText(n))
+	}
+	if uses[shaping.DoShift] {
+		list = append(list, "a transfer tool")
+	}
+	return append(list, "weights", "a row counter")
 }
 
 func (b bedVoice) words() [][2]string {
@@ -45,13 +65,47 @@ func (b bedVoice) words() [][2]string {
 	}
 }
 
+// uses returns the actions of the work.
+func (s *writer) uses() map[shaping.Do]bool {
+	uses := map[shaping.Do]bool{}
+	for _, row := range s.work.Rows {
+		for _, a := range row.Before {
+			uses[a.Do] = true
+		}
+		for _, a := range row.After {
+			uses[a.Do] = true
+		}
+	}
+	return uses
+}
+
+// separate returns the stitches bound off with a separate length of yarn.
+func (s *writer) separate() int {
+	n := 0
+	for _, row := range s.work.Rows {
+		for _, a := range row.Before {
+			if a.Separate {
+				n += a.Needles.Len()
+			}
+		}
+	}
+	return n
+}
+
+// separateText says how long a separate length of yarn must be: four times the width
+// that it binds off, and two tails. Common practice, no source.
+func (s *writer) separateText(stitches int) string {
+	length := s.piece.Gauge.Width(4 * stitches).Add(gauge.MustParseLength("40 cm"))
+	return fmt.Sprintf("a separate length of main yarn, %s", s.length(length))
+}
+
 func (b bedVoice) start() []string {
 	first, needles := b.work.Rows[0], b.work.Panels[0].Needles
 	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
 		needles, needles.Len(), first.From.Opposite(), first.From, first.From)
 	if b.piece.Spec.Start.Edge == garment.ClosedEdge {
 		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge and a tail of 20 cm, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
-			needles, needles.Len(), first.From)
+			needles, needles.Len(), first.From) + b.rolls()
 	}
 	return []string{
 		cast,
@@ -81,6 +135,8 @@ func (b bedVoice) result(e entry) string {
 
 func (b bedVoice) reading(row int) string { return fmt.Sprintf("counter %03d", row-1) }
 
+func (b bedVoice) joined(entry, entry) bool { return true }
+
 func (b bedVoice) asks(group []entry, first bool) string {
 	text := b.said(group)
 	if first {
@@ -105,7 +161,7 @@ func (b bedVoice) first(e entry) string {
 	for _, a := range e.before {
 		switch {
 		case a.Do == shaping.DoCastOn && b.piece.Heights.Band > 0:
-			text = append(text, fmt.Sprintf("The %d stitches are on %v. %s and set the counter to %03d.", a.Needles.Len(), a.Needles, b.bandText(), b.piece.Heights.Band))
+			text = append(text, fmt.Sprintf("The %d stitches are on %v. %s and then set the counter to %03d.", a.Needles.Len(), a.Needles, b.bandText(), b.piece.Heights.Band))
 		case a.Do == shaping.DoCarriage || a.Do == shaping.DoCounter: // see changeOver
 		case a.Do == shaping.DoReturn:
 			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold. Join the main yarn at the %v with a tail of 20 cm: the first stitch to knit is %v.",

@@ -160,12 +160,11 @@ func leftToRight(actions []shaping.Action) []shaping.Action {
 	return actions
 }
 
-// gather groups entries that repeat, if oneSide is set only those that all start at
-// the same side.
-func gather(list []entry, oneSide bool) [][]entry {
+// gather groups entries that repeat, as far as they may be joined.
+func gather(list []entry, joined func(first, next entry) bool) [][]entry {
 	var groups [][]entry
 	for _, e := range list {
-		if n := len(groups); n > 0 && groups[n-1][0].repeats(e) && (!oneSide || groups[n-1][0].from == e.from) {
+		if n := len(groups); n > 0 && groups[n-1][0].repeats(e) && joined(groups[n-1][0], e) {
 			groups[n-1] = append(groups[n-1], e)
 			continue
 		}

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"strings"
 
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -19,13 +20,22 @@ func (h handVoice) view() string {
 func (h handVoice) materials() []string {
 	return []string{
 		fmt.Sprintf("CO %s.", stsText(h.work.Panels[0].Needles.Len())),
-		fmt.Sprintf("Needles that give this gauge, %d stitch holders or lengths of waste yarn, a row counter.", h.holders()),
+		capital(strings.Join(h.tools(), ", ")) + ".",
 	}
+}
+
+// tools lists what the work needs beside main yarn.
+func (h handVoice) tools() []string {
+	list := []string{"needles that give this gauge", h.holdersText()}
+	if n := h.separate(); n > 0 {
+		list = append(list, h.separateText(n))
+	}
+	return append(list, "a row counter")
 }
 
 func (h handVoice) words() [][2]string {
 	return [][2]string{
-		{"BO", "bind off; where the row goes on, the st left on the right needle is the first one of the rest"},
+		{"BO", "bind off; where the row goes on, the st left on the right needle is the first one of the rest; slip the first st of each further step, for a smoother edge"},
 		{"CO", "cast on"},
 		{"k, p", "knit, purl; k5 means knit 5 sts"},
 		{"k2tog", "knit two together: a decrease that leans to the right"},
@@ -44,8 +54,15 @@ func (h handVoice) words() [][2]string {
 		{"even", "without shaping, over the sts in work only: where sts wait unworked, turn before them"},
 		{"in work", "the sts knitted in the last row, and how many they are"},
 		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},
-		{"", "Every line begins with its first row. Slip the first st of each further step that is bound off, for a smoother edge."},
+		{"", "Every line begins with its first row."},
 	}
+}
+
+func (h handVoice) holdersText() string {
+	if n := h.holders(); n > 1 {
+		return fmt.Sprintf("%d stitch holders or lengths of waste yarn", n)
+	}
+	return "a stitch holder or a length of waste yarn"
 }
 
 // holders returns how many stitch holders are in use at once at most: for the other
@@ -68,9 +85,13 @@ func (h handVoice) holders() int {
 func (h handVoice) start() []string {
 	sts := stsText(h.work.Panels[0].Needles.Len())
 	if h.piece.Spec.Start.Edge == garment.ClosedEdge {
-		return []string{fmt.Sprintf("CO %s with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}
+		return []string{fmt.Sprintf("CO %s with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts) + h.rolls()}
 	}
-	return []string{fmt.Sprintf("CO %s over waste yarn, so that the lower edge stays open for a hem or a band, and change to main yarn with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts)}
+	later := "for a hem or a band"
+	if h.piece.Heights.Band > 0 {
+		later = "and is bound off at the end"
+	}
+	return []string{fmt.Sprintf("CO %s in waste yarn and work 6 rows, the last one a WS row. Change to main yarn with a tail of 20 cm: the lower edge stays open %s. Row 1 is the next row, a RS row.", sts, later)}
 }
 
 func (h handVoice) opening(e entry, half shaping.Panel) string {
@@ -94,18 +115,11 @@ func (h handVoice) result(e entry) string {
 
 func (h handVoice) reading(row int) string { return fmt.Sprintf("row %d", row) }
 
-func (h handVoice) takenOff(a shaping.Action, e entry) string {
+func (h handVoice) takenOff(a shaping.Action, _ entry) string {
 	n := stsText(a.Needles.Len())
 	text := fmt.Sprintf("Break the yarn with a tail of %s. Slip the %s to a holder: they stay live for joining.", shoulderTail, n)
 	if a.Do == shaping.DoBindOff {
 		text = fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
-	}
-	if held := h.neckHeld(e.panel); held > 0 && !h.isLast(e.panel) {
-		holder := "a holder"
-		if h.liveNeck() > 2*held {
-			holder = "the holder of the middle"
-		}
-		text += fmt.Sprintf(" Slip the %s that wait at the neck to %s, in the same order.", stsText(held), holder)
 	}
 	return text
 }

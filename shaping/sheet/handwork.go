@@ -8,6 +8,12 @@ import (
 	"example.com/walewise/shaping"
 )
 
+// joined leaves an entry alone that starts at the other side, and one after which
+// stitches are slipped to a holder.
+func (h handVoice) joined(first, next entry) bool {
+	return first.from == next.from && h.toHolder(first) == "" && h.toHolder(next) == ""
+}
+
 func (h handVoice) asks(group []entry, first bool) string {
 	e := group[0]
 	var sentences []string
@@ -25,7 +31,7 @@ func (h handVoice) asks(group []entry, first bool) string {
 			left = append(left, fmt.Sprint(e.inWork.Len()))
 		}
 		return spaced(fmt.Sprintf("%d times, at rows %s: %s.", len(group), strings.Join(rows, ", "), h.row(e, own, true)),
-			h.after(e, "Each time then "), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")), h.toHolder(group[len(group)-1]))
+			h.after(e, "Each time then "), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")))
 	}
 	return spaced(strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), h.after(e, ""))
 }
@@ -35,14 +41,37 @@ func spaced(sentences ...string) string {
 	return strings.Join(slices.DeleteFunc(sentences, func(s string) bool { return s == "" }), " ")
 }
 
-// toHolder says that the stitches of an underarm are slipped to a holder when the last
-// of them have been left.
+// toHolder says that the stitches of an underarm or a neck are slipped to a holder when
+// the last of them have been left.
 func (h handVoice) toHolder(e entry) string {
-	held, edge := h.underarmDone(e)
-	if held == 0 {
+	if held, edge := h.underarmDone(e); held > 0 {
+		return fmt.Sprintf("Slip the %s that wait at the %v edge to a holder: they stay live for the sleeve.", stsText(held), edge)
+	}
+	if e.panel == shaping.Body || h.lastNeckHold(e.panel) != e.counter+1 {
 		return ""
 	}
-	return fmt.Sprintf("Slip the %s that wait at the %v edge to a holder: they stay live for the sleeve.", stsText(held), edge)
+	held := h.neckHeld(e.panel)
+	holder := "a holder"
+	switch {
+	case h.liveNeck() > h.neckHeld(shaping.LeftHalf)+h.neckHeld(shaping.RightHalf):
+		holder = "the holder of the middle"
+	case h.isLast(e.panel):
+		holder = "the holder of the neck"
+	}
+	return fmt.Sprintf("Slip the %s that wait at the neck to %s, in the same order.", stsText(held), holder)
+}
+
+// lastNeckHold returns the last row at which stitches are put on hold at the neck of a
+// half, 0 if none are.
+func (h handVoice) lastNeckHold(panel string) int {
+	p, _ := h.work.Panels.Panel(panel)
+	last := 0
+	for _, step := range p.Steps(h.outer(panel).Opposite()) {
+		if step.Method == shaping.Hold {
+			last = step.Row
+		}
+	}
+	return last
 }
 
 // leadIn says what is done before the first row of a panel, but for what its own
@@ -51,7 +80,7 @@ func (h handVoice) leadIn(e entry) []string {
 	p, _ := h.work.Panels.Panel(e.panel)
 	switch {
 	case p.Parent == "" && h.piece.Heights.Band > 0:
-		return []string{fmt.Sprintf("%s and go on with row %d.", h.bandText(), h.piece.Heights.Band+1)}
+		return []string{fmt.Sprintf("%s and then go on with row %d.", h.bandText(), h.piece.Heights.Band+1)}
 	case p.Parent == "":
 		return nil
 	case h.isLast(e.panel):
@@ -79,7 +108,11 @@ func (h handVoice) split(e entry, p shaping.Panel) []string {
 			text = append(text, fmt.Sprintf("Slip the next %s, the middle, to a holder.", n))
 		}
 	}
-	return append(text, "Slip the first ones back and go on with the yarn of the body.")
+	back := "Slip these back"
+	if held := h.heldByBody(p); held > 0 {
+		back = fmt.Sprintf("Slip these %d back, but not the %d that wait at the %v edge,", h.inWorkBefore(p), held, h.outer(p.Name))
+	}
+	return append(text, back+" and go on with the yarn of the body.")
 }
 
 // inWorkBefore returns the stitches in work of a half before its first row.
@@ -111,7 +144,7 @@ func (h handVoice) takeUp(e entry, p shaping.Panel) string {
 	if held := h.waitingBefore(p); held > 0 {
 		text += fmt.Sprintf(" The %s at the %v edge go on waiting.", stsText(held), h.outer(e.panel))
 	}
-	return text
+	return text + fmt.Sprintf(" Set the row counter back: the next row is row %d.", e.counter+1)
 }
 
 // own returns the actions at the panel's own edges, and those of its closing row.
@@ -244,18 +277,20 @@ func together(row int, begin bool, gone int) string {
 }
 
 // waits reports whether stitches wait unworked on the needle beyond an edge at row:
-// those of an underarm are on a holder when the last of them have been left.
+// those of an underarm or a neck are on a holder when the last of them have been left.
 func (h handVoice) waits(panel string, edge shaping.Side, row int) bool {
-	underarm := 0
+	onHolder := 0 // the last row at which any of them were left
 	if panel == shaping.Body || edge == h.outer(panel) {
-		underarm = h.lastUnderarmHold(edge)
+		onHolder = h.lastUnderarmHold(edge)
+	} else {
+		onHolder = h.lastNeckHold(panel)
 	}
 	for _, p := range h.work.Panels {
 		if p.Name != panel && (p.Parent != "" || edge != h.outer(panel)) {
 			continue
 		}
 		for _, step := range p.Steps(edge) {
-			if step.Method == shaping.Hold && step.Row < row && (step.Row > underarm || row <= underarm) {
+			if step.Method == shaping.Hold && step.Row < row && (step.Row > onHolder || row <= onHolder) {
 				return true
 			}
 		}

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -149,12 +150,11 @@ func (s *writer) notes() {
 		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
 			stitchesText(-steps.Total()), capital(s.spoken(e.Name, steps, other[0].Row)), s.area(e.Area), s.area(e.Floor)))
 	}
-	if len(s.piece.Warnings) > 0 {
-		s.heading("Before you start")
-		for _, warning := range s.piece.Warnings {
-			s.para("  ", clean(warning))
-		}
+	s.heading("Before you start")
+	for _, warning := range s.piece.Warnings {
+		s.para("  ", clean(warning))
 	}
+	s.para("  ", "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder.")
 }
 
 // way says what a method does with stitches.
@@ -253,14 +253,25 @@ func (s *writer) key(work []byte) {
 		switch {
 		case k[0] == "":
 			s.para("  ", k[1])
-		case !mayBeUnused(k[0]) || usesWord(text, strings.ToLower(k[0])):
-			s.para(fmt.Sprintf("  %-8s  ", k[0]), k[1])
+		default:
+			used := mayBeUnused(k[0])
+			if used == nil || slices.ContainsFunc(used, func(word string) bool { return usesWord(text, word) }) {
+				s.para(fmt.Sprintf("  %-8s  ", k[0]), k[1])
+			}
 		}
 	}
 }
 
 // shoulderTail is how long a tail is left at a live shoulder.
 const shoulderTail = "45 cm if the shoulders are joined with it, else 20 cm"
+
+// rolls warns of a closed edge without a band.
+func (s *writer) rolls() string {
+	if s.piece.Heights.Band > 0 {
+		return ""
+	}
+	return " Plain knitting rolls at such an edge: plan a band or a hem unless you like it so."
+}
 
 // bandText says what the first rows are; an odd number of them ends at the other side
 // than an even one.
@@ -273,24 +284,55 @@ func (s *writer) bandText() string {
 	if rows > 1 {
 		which = fmt.Sprintf("%d rows are the band and count in the length: knit them", rows)
 	}
-	return fmt.Sprintf("The first %s in rib or another stitch that does not roll. If its rows are higher or lower than the gauge's, knit %s of it in an %s number of rows",
+	return fmt.Sprintf("The first %s in rib or another stitch that does not roll. If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make %s, knit that many, an %s number,",
 		which, s.length(s.piece.Gauge.Height(rows)), parity)
 }
 
-func liveText(n int) string {
-	if n == 1 {
-		return "the live stitch"
+// neckband says what a neckband is picked up from.
+func (s *writer) neckband() string {
+	var from []string
+	if live := s.liveNeck(); live > 0 {
+		text := fmt.Sprintf("the %d live stitches one for one", live)
+		if live == 1 {
+			text = "the live stitch in the middle"
+		}
+		if s.neckHeld(shaping.RightHalf) > 0 {
+			text += ", each wrap together with its stitch"
+		}
+		from = append(from, text)
 	}
-	return fmt.Sprintf("the %d live stitches", n)
+	if bound := s.neckBoundOff(); bound > 0 {
+		from = append(from, fmt.Sprintf("a stitch for each of the %d bound off", bound))
+	}
+	from = append(from, "the edges between them and the shoulders by their length")
+	return fmt.Sprintf("The neckband takes up %s.", strings.Join(from, ", and "))
 }
 
-// mayBeUnused reports whether a word is explained only where it is used.
-func mayBeUnused(word string) bool {
-	switch word {
-	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "BO", "even", "back", "turn", "hold", "wrap", "bind off":
-		return true
+// neckBoundOff returns the stitches bound off at the neck.
+func (s *writer) neckBoundOff() int {
+	bound := s.separate()
+	for _, p := range s.work.Panels[1:] {
+		for _, step := range p.Steps(s.outer(p.Name).Opposite()) {
+			if step.Method == shaping.BindOff {
+				bound -= step.Stitches
+			}
+		}
 	}
-	return false
+	return bound
+}
+
+// mayBeUnused returns how a word stands in the order of work if it is explained only
+// where it is used, in small letters.
+func mayBeUnused(word string) (used []string) {
+	switch word {
+	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "BO", "even", "hold", "wrap", "bind off":
+		return []string{strings.ToLower(word)}
+	case "back":
+		return []string{"k back", "p back"}
+	case "turn":
+		return []string{"the turn"}
+	}
+	return nil
 }
 
 // usesWord reports whether the text, in small letters, has the word between others.
@@ -332,13 +374,9 @@ func (s *writer) finish() {
 	if s.piece.Spec.Start.Edge == garment.WasteEdge {
 		s.para("  ", s.voice.lowerEdge())
 	}
-	neckband := "For the neckband one stitch is picked up for every bound off one and the upright edges by their length."
-	if live := s.liveNeck(); live > 0 {
-		neckband = fmt.Sprintf("The neckband takes up %s one for one, each wrap together with its stitch, and the edges beside them by their length.", liveText(live))
-	}
-	s.para("  ", neckband)
+	s.para("  ", s.neckband())
 	if s.lastUnderarmHold(shaping.Left) > 0 {
-		s.para("  ", "Join the live stitches of the underarms to those of the sleeves, one for one.")
+		s.para("  ", "Join the live stitches of the underarms to those of the sleeves, one for one, each wrap together with its stitch.")
 	}
 	s.para("  ", s.voice.worn())
 	s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides.")

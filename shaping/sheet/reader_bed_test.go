@@ -194,7 +194,7 @@ var atBed = []phrase[*bedKnitter]{
 	say("Counter to 000", func(b *bedKnitter, _ words) { b.counter, b.counting = 0, true }),
 	say("Hang weights under the stitches and move them up every 10 rows or so; when stitches go on hold, move their weights to those in work beside the turn", remark[*bedKnitter]),
 	say("Count rows; do not measure on the bed", remark[*bedKnitter]),
-	say("If its rows are higher or lower than the gauge's, knit {length} of it in an {rest} number of rows and set the counter to {n}", func(b *bedKnitter, w words) {
+	say("If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make {length}, knit that many, an {rest} number, and then set the counter to {n}", func(b *bedKnitter, w words) {
 		must(w[0] == parity(b.band) && w.number(1) == b.band, "the band has %d rows", b.band)
 	}),
 	say("The {stitches} are on {span}", func(b *bedKnitter, w words) {

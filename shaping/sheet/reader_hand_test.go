@@ -202,6 +202,13 @@ func (h *handKnitter) lastOff(count, waiting int, half string) {
 	h.otherHalf, h.left = h.left, nil
 }
 
+// slippedBack takes the stitches of the first half back to the left needle.
+func (h *handKnitter) slippedBack(words) {
+	must(len(h.left) == 0, "%d stitches are left", len(h.left))
+	h.left = make([]string, h.slipped)
+	h.right = h.right[:len(h.right)-h.slipped]
+}
+
 // takeUp puts the other half back on the needle and joins the yarn at the neck.
 func (h *handKnitter) takeUp(count int, half string) {
 	must(len(h.left)+len(h.right) == 0, "there are %d stitches on the needles", len(h.left)+len(h.right))
@@ -215,11 +222,12 @@ func (h *handKnitter) takeUp(count int, half string) {
 var inHand = []phrase[*handKnitter]{
 	// the start
 	say("CO {sts} with a tail of 20 cm", (*handKnitter).castOn),
-	say("CO {sts} over waste yarn", (*handKnitter).castOn),
-	say("so that the lower edge stays open for a hem or a band", remark[*handKnitter]),
-	say("and change to main yarn with a tail of 20 cm", remark[*handKnitter]),
+	say("CO {sts} in waste yarn and work 6 rows, the last one a WS row", (*handKnitter).castOn),
+	say("Change to main yarn with a tail of 20 cm: the lower edge stays open for a hem or a band", remark[*handKnitter]),
+	say("Change to main yarn with a tail of 20 cm: the lower edge stays open and is bound off at the end", remark[*handKnitter]),
+	say("Row 1 is the next row, a RS row", remark[*handKnitter]),
 	say("row 1 is a RS row", remark[*handKnitter]),
-	say("If its rows are higher or lower than the gauge's, knit {length} of it in an {rest} number of rows and go on with row {n}", func(h *handKnitter, w words) {
+	say("If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make {length}, knit that many, an {rest} number, and then go on with row {n}", func(h *handKnitter, w words) {
 		must(w[0] == parity(h.band) && w.number(1) == h.band+1, "the band has %d rows", h.band)
 	}),
 
@@ -252,11 +260,11 @@ var inHand = []phrase[*handKnitter]{
 	say("Slip the last {sts} (with the {n} that wait), the {side} half, to a holder", func(h *handKnitter, w words) {
 		h.lastOff(w.number(0), w.number(1), w[2]+" half")
 	}),
-	say("Slip the first ones back and go on with the yarn of the body", func(h *handKnitter, _ words) {
-		must(len(h.left) == 0, "%d stitches are left", len(h.left))
-		h.left = make([]string, h.slipped)
-		h.right = h.right[:len(h.right)-h.slipped]
+	say("Slip these {n} back, but not the {n} that wait at the {side} edge, and go on with the yarn of the body", func(h *handKnitter, w words) {
+		must(w.number(0) == h.slipped && w.number(1) == h.waiting && w.side(2) == h.neck.Opposite(), "%d were slipped, %d wait", h.slipped, h.waiting)
+		h.slippedBack(w)
 	}),
+	say("Slip these back and go on with the yarn of the body", (*handKnitter).slippedBack),
 	say("Put the {sts} of the {side} half back on the needle, RS facing, and join the yarn at the neck with a tail of 20 cm", func(h *handKnitter, w words) {
 		h.takeUp(w.number(0), w[1]+" half")
 	}),
@@ -364,6 +372,14 @@ var inHand = []phrase[*handKnitter]{
 		must(h.holders["the neck"] == 0, "the middle is on a holder already")
 		h.waitingOff(w.number(0), "the neck")
 		h.holders["the neck"] += w.number(0)
+	}),
+	say("Slip the {sts} that wait at the neck to the holder of the neck, in the same order", func(h *handKnitter, w words) {
+		must(h.holders["the neck"] > 0, "nothing of the neck is on a holder")
+		h.waitingOff(w.number(0), "the neck")
+		h.holders["the neck"] += w.number(0)
+	}),
+	say("Set the row counter back: the next row is row {n}", func(h *handKnitter, w words) {
+		must(w.number(0) == h.row+1, "the next row is row %d", h.row+1)
 	}),
 	say("Slip all {sts} of the neck onto one holder", func(h *handKnitter, w words) {
 		if waiting := w.number(0) - h.holders["the neck"]; waiting > 0 {

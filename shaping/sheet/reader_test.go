@@ -282,6 +282,7 @@ var eitherWay = []phrase[*progress]{
 	say("The first {rows} are the band and count in the length: knit them in rib or another stitch that does not roll", func(p *progress, w words) { p.band = w.number(0) }),
 	say("The first row is the band and counts in the length: knit it in rib or another stitch that does not roll", func(p *progress, _ words) { p.band = 1 }),
 	say("The cast on is not a row", remark[*progress]),
+	say("Plain knitting rolls at such an edge: plan a band or a hem unless you like it so", remark[*progress]),
 	say("From here stitches go at the outer edge, the {side} end", func(p *progress, w words) {
 		must(w.side(0) == p.neck.Opposite(), "the outer edge of the %s", p.panel)
 	}),

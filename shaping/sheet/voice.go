@@ -19,6 +19,8 @@ type voice interface {
 	start() []string
 	// opening says how things stand when a half begins.
 	opening(e entry, half shaping.Panel) string
+	// joined reports whether an entry that repeats another may be said with it.
+	joined(first, next entry) bool
 	// asks says what an entry, or one that is repeated, asks for; first means that it
 	// begins its panel.
 	asks(group []entry, first bool) string

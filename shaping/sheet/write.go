@@ -92,7 +92,7 @@ func (s *writer) panel(list, rest []entry) {
 	if steps := s.outerSteps(first.panel); len(steps) > 0 {
 		outer = steps[0].Row
 	}
-	for k, group := range gather(list, s.work.Place == shaping.Hand) {
+	for k, group := range gather(list, s.voice.joined) {
 		e := group[0]
 		if outer > 0 && e.counter+1 >= outer {
 			outer = 0
