@@ -85,10 +85,7 @@ func decreasesLast(steps shaping.Schedule) bool {
 // steps given.
 func (d drawing) inOrder(steps shaping.Schedule) shaping.Schedule {
 	least := math.Inf(1)
-	for last := 0; last <= d.rows; last++ {
-		if last > 0 && !d.rules.BeatOf(2).Allows(last) {
-			continue
-		}
+	for _, last := range d.lastRows() {
 		rules := d.rules
 		rules.SeveralUntil = last
 		if last == 0 {
@@ -108,6 +105,25 @@ func (d drawing) inOrder(steps shaping.Schedule) shaping.Schedule {
 		}
 	}
 	return steps
+}
+
+// lastRows returns the rows tried as the last for several stitches, 0 for none: all that
+// are allowed, and of an edge larger than any body's, where each try takes long, a few.
+func (d drawing) lastRows() []int {
+	const (
+		large = 200 * 100 // rows times stitches
+		few   = 32
+	)
+	beat := d.rules.BeatOf(2)
+	every := beat.Every
+	if d.rows*d.stitches > large {
+		every *= 1 + d.rows/(every*few)
+	}
+	rows := []int{0}
+	for row := beat.Phase + 1; row <= d.rows; row += every {
+		rows = append(rows, row)
+	}
+	return rows
 }
 
 // worked returns the drawn edge as it is worked by these steps, in rows of the piece,
