@@ -6,6 +6,7 @@ import (
 	"os"
 	"os/exec"
 	"strings"
+	"syscall"
 	"testing"
 )
 
@@ -49,6 +50,9 @@ func TestExitStatus(t *testing.T) {
 		var out, messages bytes.Buffer
 		cmd.Stdout, cmd.Stderr = &out, &messages
 		err := cmd.Run()
+		if errors.Is(err, syscall.ENOEXEC) {
+			t.Skip("an emulated program cannot start itself") // as on arm64 in .ci/long
+		}
 		if exit, ok := errors.AsType[*exec.ExitError](err); err != nil && !ok {
 			t.Fatal(err)
 		} else if got := cmd.ProcessState.ExitCode(); got != c.status {

@@ -284,6 +284,28 @@ func TestNarrowDecreases(t *testing.T) {
 	}
 }
 
+// In the hand the stitch that a bind off leaves on the right needle cannot be worked
+// together with others at the end of the row.
+func TestDecreaseAfterBindOff(t *testing.T) {
+	for stitches := 4; stitches <= 8; stitches++ {
+		p := shaping.Panel{
+			Name: shaping.Body, FirstRow: 1, LastRow: 4, Needles: shaping.Centred(stitches),
+			Right: shaping.Schedule{{Row: 3, Stitches: -1, Method: shaping.BindOff}},
+			Left:  shaping.Schedule{{Row: 3, Stitches: -1, Method: shaping.Fashioned}},
+		}
+		w, err := order.Arrange(order.Outline{Name: "strip", Place: shaping.Hand, Panels: shaping.Tree{p}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		first := p.Needles.Moved(shaping.Right, -1).Last // left by the bind off
+		for _, a := range w.Rows[2].Before {
+			if a.Do == shaping.DoShift && a.Needles.Around(a.Needles.Beyond(a.Toward, 1)).Contains(first) {
+				t.Errorf("%d stitches: %v works %v", stitches, a, first)
+			}
+		}
+	}
+}
+
 // Every error that Arrange returns.
 func TestErrors(t *testing.T) {
 	strip := func(left ...shaping.Step) func(*order.Outline) {

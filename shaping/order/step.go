@@ -87,8 +87,11 @@ func (p *planner) reach(panel shaping.Panel, row int, edge shaping.Side) int {
 	if edge == p.yarn { // the other edge's step is still to come
 		room += min(other.Stitches, 0)
 	}
-	if other.Method == shaping.Fashioned && other.Stitches < 0 {
+	switch {
+	case other.Method == shaping.Fashioned && other.Stitches < 0:
 		room /= 2
+	case other.Method == shaping.BindOff && p.outline.Place == shaping.Hand:
+		room-- // the stitch left by the bind off is on the right needle already
 	}
 	return max(1, min(p.edgeStitches(), room))
 }
