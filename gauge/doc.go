@@ -19,8 +19,8 @@
 //
 // No binary fraction decides a rounding: lengths stay decimal and counts rational
 // until a whole number is chosen. Ties go away from zero, so that reflected pieces
-// round alike; 0 between two numbers goes to the larger one. The way back, [Gauge.Width] and [Gauge.Height], rounds once, to a
-// millionth of a millimetre.
+// round alike; 0 between two numbers goes to the larger one. The way back,
+// [Gauge.Width] and [Gauge.Height], rounds once, to a millionth of a millimetre.
 //
 // # Errors
 //

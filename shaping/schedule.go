@@ -68,6 +68,17 @@ func (s Schedule) Between(first, last int) Schedule {
 	return part
 }
 
+// Of returns a copy of the steps that are worked by the method.
+func (s Schedule) Of(m Method) Schedule {
+	var part Schedule
+	for _, step := range s {
+		if step.Method == m {
+			part = append(part, step)
+		}
+	}
+	return part
+}
+
 // By returns a copy in which steps of two or more stitches have the method
 // several and steps of one stitch the method single.
 func (s Schedule) By(several, single Method) Schedule {

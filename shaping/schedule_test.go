@@ -73,6 +73,10 @@ func TestScheduleTotals(t *testing.T) {
 			t.Fatalf("shifted there and back: %v", moved.Shifted(-by))
 		}
 		both := s.By(shaping.Hold, shaping.Fashioned)
+		held, decreased := both.Of(shaping.Hold), both.Of(shaping.Fashioned)
+		if held.Total()+decreased.Total() != total || len(held)+len(decreased) != len(s) || len(both.Of(shaping.BindOff)) != 0 {
+			t.Fatalf("of %v held are %v, decreased %v", both, held, decreased)
+		}
 		for i, step := range both {
 			want := shaping.Hold
 			if step.Stitches == 1 || step.Stitches == -1 {
@@ -90,6 +94,7 @@ func TestScheduleCopiesAreCopies(t *testing.T) {
 	for what, made := range map[string]shaping.Schedule{
 		"Shifted": original.Shifted(0),
 		"Between": original.Between(1, 9),
+		"Of":      original.Of(shaping.Hold),
 		"By":      original.By(shaping.Hold, shaping.Hold),
 	} {
 		made[0].Stitches = -99

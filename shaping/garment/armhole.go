@@ -5,6 +5,7 @@ import (
 
 	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
@@ -147,7 +148,7 @@ func (f *trunk) checkUnderarm() error {
 	const enough = 6 // five, and what rounding takes
 	if f.widths.BindOff > 0 && f.lastArmholeRow() < 1 {
 		return f.spec.fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("too low for the underarms below the shoulders (%s): %s is enough",
-			rowsText(f.heights.Armhole), f.spec.atLeast(f.gauge.Height(enough))))
+			plural.Rows(f.heights.Armhole), f.spec.atLeast(f.gauge.Height(enough))))
 	}
 	return nil
 }
@@ -172,7 +173,7 @@ func (f *trunk) steepArmhole(d drawing, err error) error {
 	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= afterAtOnce {
 		found = append(found, "methods.armhole bindOff")
 	}
-	want := fmt.Sprintf("%s cannot go %s over %s: %s", stitchesText(d.stitches), f.armhole.words(), rowsText(d.rows),
+	want := fmt.Sprintf("%s cannot go %s over %s: %s", plural.Stitches(d.stitches), f.armhole.words(), plural.Rows(d.rows),
 		ways(found, "lessen the inset, or take it off at once"))
 	if !armhole.Curve.IsZero() {
 		return f.spec.fitError("armhole.curve", armhole.Curve.Or(gauge.Length{}), want)

@@ -38,6 +38,14 @@ func tryFront(t *testing.T, s garment.Spec) (made bool) {
 	return true
 }
 
+func count(made bool, yes, no *int) {
+	if made {
+		*yes++
+	} else {
+		*no++
+	}
+}
+
 // Every small neck by every pair of methods, with a shoulder and without, on the bed and
 // in the hand.
 func TestEverySmallNeck(t *testing.T) {
@@ -54,11 +62,7 @@ func TestEverySmallNeck(t *testing.T) {
 						for _, drop := range []int{0, 4} {
 							s := unitGauge(neck+16, 20, 12, drop, neck, depth)
 							s.Neck.Shape, s.Methods.Neck, s.Setup.On = shape, pair, place
-							if tryFront(t, s) {
-								made++
-							} else {
-								refused++
-							}
+							count(tryFront(t, s), &made, &refused)
 						}
 					}
 				}
@@ -83,11 +87,7 @@ func TestArmholesUpToTheShoulder(t *testing.T) {
 						s := unitGauge(50, 20+armhole%2, armhole, 4, 16, depth)
 						s.Armhole.Inset, s.Armhole.Curve = length("5 cm"), garment.Exactly(s.Armhole.Depth)
 						s.Methods.Armhole, s.Methods.Shoulder, s.Setup.On = pair, shoulder, place
-						if tryFront(t, s) {
-							made++
-						} else {
-							refused++
-						}
+						count(tryFront(t, s), &made, &refused)
 					}
 				}
 			}

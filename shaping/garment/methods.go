@@ -101,14 +101,14 @@ func moved(steps shaping.Schedule, to func(shaping.Step) int) shaping.Schedule {
 	return made
 }
 
-// neighbours returns the first step that stands at the row after the one before it.
-func neighbours(steps shaping.Schedule) (step shaping.Step, ok bool) {
-	for i := range steps[:max(len(steps)-1, 0)] {
-		if steps[i+1].Row-steps[i].Row < 2 {
-			return steps[i+1], true
+// neighbours reports whether two of the steps stand in neighbouring rows.
+func neighbours(steps shaping.Schedule) bool {
+	for i := 1; i < len(steps); i++ {
+		if steps[i].Row-steps[i-1].Row < 2 {
+			return true
 		}
 	}
-	return shaping.Step{}, false
+	return false
 }
 
 // words says a pair's way of taking stitches off.

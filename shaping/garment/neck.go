@@ -5,6 +5,7 @@ import (
 
 	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
@@ -76,5 +77,5 @@ func (f *trunk) steepNeck(d drawing, err error) error {
 	}
 	found = append(found, "methods.neck hold or bindOff")
 	return f.spec.fitError("neck.depth", f.spec.Neck.Depth, fmt.Sprintf("%s cannot go %s over %s: %s",
-		stitchesText(d.stitches), f.neck.words(), rowsText(d.rows), ways(found, "")))
+		plural.Stitches(d.stitches), f.neck.words(), plural.Rows(d.rows), ways(found, "")))
 }

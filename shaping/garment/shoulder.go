@@ -21,9 +21,7 @@ func (f *trunk) chooseGroups() error {
 	}
 	// Held stitches come back for a closing row, which must not pass over empty needles;
 	// other pairs may meet in neighbouring rows.
-	_, meet := neighbours(f.shoulderSteps(shaping.Left))
-	_, meetToo := neighbours(f.shoulderSteps(shaping.Right))
-	if f.heldInPart() || meet || meetToo {
+	if f.heldInPart() || neighbours(f.shoulderSteps(shaping.Left)) || neighbours(f.shoulderSteps(shaping.Right)) {
 		return &Error{Field: "methods.shoulder", Given: f.shoulder.String(), Err: ErrFit,
 			Want: "the shoulder has groups of 1 and of 2 stitches, which these two methods cannot work one after the other: hold or bindOff for all"}
 	}
@@ -118,11 +116,5 @@ func (f *trunk) firstShoulderRow() int {
 
 // shoulderHeld returns the stitches of one shoulder that are on hold after row.
 func (f *trunk) shoulderHeld(side shaping.Side, row int) int {
-	held := 0
-	for _, step := range f.shoulderSteps(side).Between(1, row) {
-		if step.Method == shaping.Hold {
-			held -= step.Stitches
-		}
-	}
-	return held
+	return -f.shoulderSteps(side).Between(1, row).Of(shaping.Hold).Total()
 }

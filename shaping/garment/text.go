@@ -1,8 +1,6 @@
 package garment
 
 import (
-	"fmt"
-
 	"example.com/walewise/gauge"
 	"github.com/shopspring/decimal"
 )
@@ -57,18 +55,4 @@ func inches(l gauge.Length) decimal.Decimal {
 // fitError is the error for a length that does not fit the others.
 func (s Spec) fitError(field string, given gauge.Length, want string) error {
 	return &Error{Field: field, Given: s.text(given), Want: want, Err: ErrFit}
-}
-
-func stitchesText(n int) string {
-	if n == 1 {
-		return "1 stitch"
-	}
-	return fmt.Sprintf("%d stitches", n)
-}
-
-func rowsText(n int) string {
-	if n == 1 {
-		return "1 row"
-	}
-	return fmt.Sprintf("%d rows", n)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
@@ -138,7 +139,7 @@ func (w Widths) groups(s Spec, h Heights, g gauge.Gauge) ([]int, error) {
 	// With a stitch in every group and two in the last.
 	if highest := 2 * (w.Shoulder - 2); h.Drop > highest {
 		return nil, s.fitError("shoulder.drop", s.Shoulder.Drop, fmt.Sprintf("%s, a shoulder of %s slopes over at most %d, which is %s",
-			rowsText(h.Drop), stitchesText(w.Shoulder), highest, s.atMost(g.Height(highest))))
+			plural.Rows(h.Drop), plural.Stitches(w.Shoulder), highest, s.atMost(g.Height(highest))))
 	}
 	groups, err := shaping.ShoulderGroups(w.Shoulder, h.Drop)
 	if err != nil {

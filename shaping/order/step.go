@@ -162,11 +162,7 @@ func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
 // shoulder is held, those that its parent held among them, and whether these are all.
 func (p *planner) shoulderHeld(panel shaping.Panel, outer shaping.Side) (beside shaping.Span, all bool) {
 	stitches := panel.Needles.Len() - p.withoutHeldByParent(panel).Len()
-	for _, step := range panel.Steps(outer) {
-		if step.Method == shaping.Hold && step.Row >= p.outline.ShoulderRow {
-			stitches -= step.Stitches
-		}
-	}
+	stitches -= panel.Steps(outer).Between(p.outline.ShoulderRow, panel.LastRow).Of(shaping.Hold).Total()
 	run := p.inWork(panel)
 	for count := range stitches {
 		n := run.Beyond(outer, count+1).End(outer)

@@ -5,7 +5,7 @@ import (
 	"slices"
 	"strings"
 
-	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
@@ -37,10 +37,9 @@ func (b bedVoice) materials() []string {
 func (b bedVoice) tools() []string {
 	var list []string
 	uses := b.uses()
-	switch open := b.piece.Spec.Start.Edge == garment.WasteEdge; {
-	case open:
+	if b.piece.Spec.Start.Edge == garment.WasteEdge {
 		list = append(list, "waste yarn", "ravel cord")
-	case uses[shaping.DoWaste]:
+	} else if uses[shaping.DoWaste] {
 		list = append(list, "waste yarn")
 	}
 	if n := b.separate(); n > 0 {
@@ -65,40 +64,6 @@ func (b bedVoice) words() [][2]string {
 	}
 }
 
-// uses returns the actions of the work.
-func (s *writer) uses() map[shaping.Do]bool {
-	uses := map[shaping.Do]bool{}
-	for _, row := range s.work.Rows {
-		for _, a := range row.Before {
-			uses[a.Do] = true
-		}
-		for _, a := range row.After {
-			uses[a.Do] = true
-		}
-	}
-	return uses
-}
-
-// separate returns the stitches bound off with a separate length of yarn.
-func (s *writer) separate() int {
-	n := 0
-	for _, row := range s.work.Rows {
-		for _, a := range row.Before {
-			if a.Separate {
-				n += a.Needles.Len()
-			}
-		}
-	}
-	return n
-}
-
-// separateText says how long a separate length of yarn must be: four times the width
-// that it binds off, and two tails. Common practice, no source.
-func (s *writer) separateText(stitches int) string {
-	length := s.piece.Gauge.Width(4 * stitches).Add(gauge.MustParseLength("40 cm"))
-	return fmt.Sprintf("a separate length of main yarn, %s", s.length(length))
-}
-
 func (b bedVoice) start() []string {
 	first, needles := b.work.Rows[0], b.work.Panels[0].Needles
 	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
@@ -118,7 +83,7 @@ func (b bedVoice) opening(e entry, half shaping.Panel) string {
 		"the neck is at its %v end, the outer edge at its %v end; it becomes %s.",
 		e.counter, e.from, half.Needles, half.Needles.Len(), b.outer(e.panel).Opposite(), b.outer(e.panel), b.wearer(e.panel))
 	if held := b.heldByBody(half); held > 0 {
-		text += fmt.Sprintf(" Of them %v (%s) are on hold already, as shoulder.", half.Needles.Edge(b.outer(e.panel), held), stitchesText(held))
+		text += fmt.Sprintf(" Of them %v (%s) are on hold already, as shoulder.", half.Needles.Edge(b.outer(e.panel), held), plural.Stitches(held))
 	}
 	return text
 }
@@ -138,12 +103,14 @@ func (b bedVoice) reading(row int) string { return fmt.Sprintf("counter %03d", r
 func (b bedVoice) joined(entry, entry) bool { return true }
 
 func (b bedVoice) asks(group []entry, first bool) string {
-	text := b.said(group)
+	var text string
 	if first {
 		text = b.first(group[0]) + " " + knitting(group)
+	} else {
+		text = b.said(group)
 	}
 	if held, edge := b.underarmDone(group[len(group)-1]); held > 0 {
-		text += fmt.Sprintf(" Hang a small weight on the %s held at the %v edge: they stay on hold to the end.", stitchesText(held), edge)
+		text += fmt.Sprintf(" Hang a small weight on the %s held at the %v edge: they stay on hold to the end.", plural.Stitches(held), edge)
 	}
 	if group[0].holds() && !b.onHold {
 		b.onHold = true
@@ -165,7 +132,7 @@ func (b bedVoice) first(e entry) string {
 		case a.Do == shaping.DoCarriage || a.Do == shaping.DoCounter: // see changeOver
 		case a.Do == shaping.DoReturn:
 			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold. Join the main yarn at the %v with a tail of 20 cm: the first stitch to knit is %v.",
-				a.Needles, stitchesText(a.Needles.Len()), e.from, a.Needles.End(e.from)))
+				a.Needles, plural.Stitches(a.Needles.Len()), e.from, a.Needles.End(e.from)))
 		case a.Do == shaping.DoHold:
 			held = append(held, a.Needles)
 		case a.Do == shaping.DoCastOn || a.Separate:
@@ -184,7 +151,7 @@ func (b bedVoice) first(e entry) string {
 // heldText says several spans put on hold at once, and what each of them is.
 func (b bedVoice) heldText(held []shaping.Span, p shaping.Panel) string {
 	if len(held) == 1 && p.Needles.ContainsSpan(held[0]) {
-		return fmt.Sprintf("Put %v on hold at the neck (%s).", held[0], stitchesText(held[0].Len()))
+		return fmt.Sprintf("Put %v on hold at the neck (%s).", held[0], plural.Stitches(held[0].Len()))
 	}
 	slices.SortFunc(held, func(a, b shaping.Span) int { return a.First.Index() - b.First.Index() })
 	all := shaping.Span{First: held[0].First, Last: held[len(held)-1].Last}
@@ -210,10 +177,10 @@ func (b bedVoice) heldText(held []shaping.Span, p shaping.Panel) string {
 func (b bedVoice) takenOff(a shaping.Action, e entry) string {
 	if a.Do == shaping.DoBindOff {
 		return fmt.Sprintf("Bind off the last %s, %v, break the yarn with a tail of 20 cm and draw it through the last loop. Push the empty needles out of work.",
-			stitchesText(a.Needles.Len()), fromEnd(a.Needles, e.end))
+			plural.Stitches(a.Needles.Len()), fromEnd(a.Needles, e.end))
 	}
 	return fmt.Sprintf("Break the yarn with a tail of %s. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
-		shoulderTail, wasteRows, a.Needles, stitchesText(a.Needles.Len()))
+		shoulderTail, wasteRows, a.Needles, plural.Stitches(a.Needles.Len()))
 }
 
 func (b bedVoice) changeOver(_, next entry) string {
@@ -248,7 +215,7 @@ func onWaste(strips []shaping.Span, what string) string {
 		return fmt.Sprintf("Lift %s, the stitch of %s, onto a safety pin: it stays live", names(strips), what)
 	}
 	return fmt.Sprintf("Push %s (%s, %s) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off",
-		names(strips), stitchesText(count(strips)), what, wasteRows)
+		names(strips), plural.Stitches(count(strips)), what, wasteRows)
 }
 
 func (b bedVoice) rest(waste int, onHold []shaping.Span) []string {

@@ -4,15 +4,18 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
 // said returns what an entry at the bed asks for, in sentences.
 func (b bedVoice) said(group []entry) string {
 	e := group[0]
-	text := strings.Join(b.done(e.before, e), " ")
+	var text string
 	if len(group) > 1 {
 		text = b.repeated(group)
+	} else {
+		text = strings.Join(b.done(e.before, e), " ")
 	}
 	return strings.TrimSpace(text + " " + knitting(group))
 }
@@ -59,7 +62,7 @@ func knitting(group []entry) string {
 	e := group[0]
 	var parts []string
 	for _, k := range e.knits {
-		parts = append(parts, "knit "+rowsText(k.rows))
+		parts = append(parts, "knit "+plural.Rows(k.rows))
 		switch {
 		case k.wrap != 0 && len(group) > 1 && e.before[0].Needles.Len() == 1:
 			parts = append(parts, "wrap it")
@@ -76,7 +79,7 @@ func knitting(group []entry) string {
 	if len(e.before) == 0 && e.rows() > 0 && e.rows()%2 == 1 {
 		text += fmt.Sprintf("; the carriage ends at the %v", e.end)
 	}
-	return strings.ToUpper(text[:1]) + text[1:] + "."
+	return capital(text) + "."
 }
 
 // wraps lists the needles wrapped by entries that repeat.
@@ -99,16 +102,16 @@ func (b bedVoice) once(a shaping.Action, e entry) string {
 	case shaping.DoCastOn:
 		return fmt.Sprintf("The %d stitches are on %v.", n, a.Needles)
 	case shaping.DoHold:
-		return fmt.Sprintf("Put %v on hold %s (%s).", a.Needles, b.where(e, e.from.Opposite()), stitchesText(n))
+		return fmt.Sprintf("Put %v on hold %s (%s).", a.Needles, b.where(e, e.from.Opposite()), plural.Stitches(n))
 	case shaping.DoReturn:
-		return fmt.Sprintf("Push %v (%s) back into work by hand; the carriage stays set to hold.", a.Needles, stitchesText(n))
+		return fmt.Sprintf("Push %v (%s) back into work by hand; the carriage stays set to hold.", a.Needles, plural.Stitches(n))
 	case shaping.DoBindOff:
 		if a.Separate {
-			return fmt.Sprintf("With a separate length of yarn, tails of 20 cm, bind off the %s in the middle, %v, draw the end through the last loop and push %s out of work.", stitchesText(n), a.Needles, thisNeedle(n))
+			return fmt.Sprintf("With a separate length of yarn, tails of 20 cm, bind off the %s in the middle, %v, draw the end through the last loop and push %s out of work.", plural.Stitches(n), a.Needles, thisNeedle(n))
 		}
-		return fmt.Sprintf("Bind off %s %s: %v; push %s out of work.", stitchesText(n), b.where(e, e.from), fromEnd(a.Needles, e.from), thisNeedle(n))
+		return fmt.Sprintf("Bind off %s %s: %v; push %s out of work.", plural.Stitches(n), b.where(e, e.from), fromEnd(a.Needles, e.from), thisNeedle(n))
 	case shaping.DoCastOnEdge:
-		return fmt.Sprintf("Cast on %s %s: %v.", stitchesText(n), b.where(e, e.from), a.Needles)
+		return fmt.Sprintf("Cast on %s %s: %v.", plural.Stitches(n), b.where(e, e.from), a.Needles)
 	case shaping.DoFill:
 		return fmt.Sprintf("Fill the empty %v with the purl bar of its neighbour.", a.Needles)
 	}

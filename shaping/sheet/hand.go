@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
@@ -19,7 +20,7 @@ func (h handVoice) view() string {
 
 func (h handVoice) materials() []string {
 	return []string{
-		fmt.Sprintf("CO %s.", stsText(h.work.Panels[0].Needles.Len())),
+		fmt.Sprintf("CO %s.", plural.Sts(h.work.Panels[0].Needles.Len())),
 		capital(strings.Join(h.tools(), ", ")) + ".",
 	}
 }
@@ -76,14 +77,14 @@ func (h handVoice) holders() int {
 	if top, _ := takenOff(last.After, last.Knit); top.Do == shaping.DoWaste {
 		needed++
 	}
-	if h.lastUnderarmHold(shaping.Left) > 0 {
+	if len(h.underarmHolds(shaping.Left)) > 0 {
 		needed += 2
 	}
 	return needed
 }
 
 func (h handVoice) start() []string {
-	sts := stsText(h.work.Panels[0].Needles.Len())
+	sts := plural.Sts(h.work.Panels[0].Needles.Len())
 	if h.piece.Spec.Start.Edge == garment.ClosedEdge {
 		return []string{fmt.Sprintf("CO %s with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts) + h.rolls()}
 	}
@@ -96,9 +97,9 @@ func (h handVoice) start() []string {
 
 func (h handVoice) opening(e entry, half shaping.Panel) string {
 	text := fmt.Sprintf("Begins with row %d (%s) over %s. Seen on the RS the neck is at its %v end, the outer edge at its %v end; it becomes %s.",
-		e.counter+1, sideOfRow(e.counter+1), stsText(half.Needles.Len()), h.outer(e.panel).Opposite(), h.outer(e.panel), h.wearer(e.panel))
+		e.counter+1, sideOfRow(e.counter+1), plural.Sts(half.Needles.Len()), h.outer(e.panel).Opposite(), h.outer(e.panel), h.wearer(e.panel))
 	if held := h.heldByBody(half); held > 0 {
-		text += fmt.Sprintf(" Of them %s at the outer edge wait unworked already, as shoulder.", stsText(held))
+		text += fmt.Sprintf(" Of them %s at the outer edge wait unworked already, as shoulder.", plural.Sts(held))
 	}
 	return text
 }
@@ -110,13 +111,13 @@ func (h handVoice) mark(counter int, _ shaping.Side) string {
 func (h handVoice) markAfter(e entry) string { return fmt.Sprintf("after %3d ", e.to) }
 
 func (h handVoice) result(e entry) string {
-	return fmt.Sprintf("-> after row %d (%s): %s in work", e.to, sideOfRow(e.to), stsText(e.inWork.Len()))
+	return fmt.Sprintf("-> after row %d (%s): %s in work", e.to, sideOfRow(e.to), plural.Sts(e.inWork.Len()))
 }
 
 func (h handVoice) reading(row int) string { return fmt.Sprintf("row %d", row) }
 
 func (h handVoice) takenOff(a shaping.Action, _ entry) string {
-	n := stsText(a.Needles.Len())
+	n := plural.Sts(a.Needles.Len())
 	text := fmt.Sprintf("Break the yarn with a tail of %s. Slip the %s to a holder: they stay live for joining.", shoulderTail, n)
 	if a.Do == shaping.DoBindOff {
 		text = fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
@@ -130,7 +131,7 @@ func (h handVoice) putBack() string { return "" }
 
 func (h handVoice) neckWaits(strips []shaping.Span) string {
 	if n := count(strips); n > 1 {
-		return fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", stsText(n))
+		return fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", plural.Sts(n))
 	}
 	return "The st of the neck is on its holder, ready for the neckband."
 }
@@ -168,11 +169,4 @@ func sideOfRow(row int) string {
 		return "RS"
 	}
 	return "WS"
-}
-
-func stsText(n int) string {
-	if n == 1 {
-		return "1 st"
-	}
-	return fmt.Sprintf("%d sts", n)
 }

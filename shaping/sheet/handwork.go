@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
@@ -30,24 +31,24 @@ func (h handVoice) asks(group []entry, first bool) string {
 			rows = append(rows, fmt.Sprint(e.counter+1))
 			left = append(left, fmt.Sprint(e.inWork.Len()))
 		}
-		return spaced(fmt.Sprintf("%d times, at rows %s: %s.", len(group), strings.Join(rows, ", "), h.row(e, own, true)),
+		return filled(" ", fmt.Sprintf("%d times, at rows %s: %s.", len(group), strings.Join(rows, ", "), h.row(e, own, true)),
 			h.after(e, "Each time then "), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")))
 	}
-	return spaced(strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), h.after(e, ""))
+	return filled(" ", strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), h.after(e, ""))
 }
 
-// spaced joins sentences, leaving out empty ones.
-func spaced(sentences ...string) string {
-	return strings.Join(slices.DeleteFunc(sentences, func(s string) bool { return s == "" }), " ")
+// filled joins parts, leaving out empty ones.
+func filled(between string, parts ...string) string {
+	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), between)
 }
 
 // toHolder says that the stitches of an underarm or a neck are slipped to a holder when
 // the last of them have been left.
 func (h handVoice) toHolder(e entry) string {
 	if held, edge := h.underarmDone(e); held > 0 {
-		return fmt.Sprintf("Slip the %s that wait at the %v edge to a holder: they stay live for the sleeve.", stsText(held), edge)
+		return fmt.Sprintf("Slip the %s that wait at the %v edge to a holder: they stay live for the sleeve.", plural.Sts(held), edge)
 	}
-	if e.panel == shaping.Body || h.lastNeckHold(e.panel) != e.counter+1 {
+	if e.panel == shaping.Body || lastRow(h.neckSteps(e.panel).Of(shaping.Hold)) != e.counter+1 {
 		return ""
 	}
 	held := h.neckHeld(e.panel)
@@ -58,20 +59,7 @@ func (h handVoice) toHolder(e entry) string {
 	case h.isLast(e.panel):
 		holder = "the holder of the neck"
 	}
-	return fmt.Sprintf("Slip the %s that wait at the neck to %s, in the same order.", stsText(held), holder)
-}
-
-// lastNeckHold returns the last row at which stitches are put on hold at the neck of a
-// half, 0 if none are.
-func (h handVoice) lastNeckHold(panel string) int {
-	p, _ := h.work.Panels.Panel(panel)
-	last := 0
-	for _, step := range p.Steps(h.outer(panel).Opposite()) {
-		if step.Method == shaping.Hold {
-			last = step.Row
-		}
-	}
-	return last
+	return fmt.Sprintf("Slip the %s that wait at the neck to %s, in the same order.", plural.Sts(held), holder)
 }
 
 // leadIn says what is done before the first row of a panel, but for what its own
@@ -91,9 +79,9 @@ func (h handVoice) leadIn(e entry) []string {
 
 // split says how the stitches behind the first half are put away.
 func (h handVoice) split(e entry, p shaping.Panel) []string {
-	text := []string{fmt.Sprintf("First slip the %s of this half to the right needle.", stsText(h.inWorkBefore(p)))}
+	text := []string{fmt.Sprintf("First slip the %s of this half to the right needle.", plural.Sts(h.inWorkBefore(p)))}
 	for _, a := range e.before {
-		n := stsText(a.Needles.Len())
+		n := plural.Sts(a.Needles.Len())
 		other := h.halfWith(a.Needles)
 		switch {
 		case a.Separate:
@@ -101,7 +89,7 @@ func (h handVoice) split(e entry, p shaping.Panel) []string {
 		case a.Do == shaping.DoHold && other != "" && !p.Needles.ContainsSpan(a.Needles):
 			half, _ := h.work.Panels.Panel(other)
 			if wait := h.waitingBefore(half); wait > 0 {
-				n = fmt.Sprintf("%s (with the %d that wait)", stsText(a.Needles.Len()+wait), wait)
+				n = fmt.Sprintf("%s (with the %d that wait)", plural.Sts(a.Needles.Len()+wait), wait)
 			}
 			text = append(text, fmt.Sprintf("Slip the last %s, the %s, to a holder.", n, other))
 		case a.Do == shaping.DoHold && !p.Needles.ContainsSpan(a.Needles):
@@ -121,15 +109,9 @@ func (h handVoice) inWorkBefore(p shaping.Panel) int { return p.Needles.Len() - 
 // waitingBefore returns the stitches that wait on the needle beside a half before its
 // first row: as shoulder, or of an underarm that is not finished.
 func (h handVoice) waitingBefore(half shaping.Panel) int {
-	wait := h.heldByBody(half)
-	outer := h.outer(half.Name)
-	if h.lastUnderarmHold(outer) < half.FirstRow {
-		return wait
-	}
-	for _, step := range h.work.Panels[0].Steps(outer) {
-		if step.Method == shaping.Hold && step.Row < h.piece.ShoulderRow {
-			wait -= step.Stitches
-		}
+	wait, underarm := h.heldByBody(half), h.underarmHolds(h.outer(half.Name))
+	if lastRow(underarm) >= half.FirstRow {
+		wait -= underarm.Through(half.FirstRow - 1)
 	}
 	return wait
 }
@@ -140,9 +122,9 @@ func (h handVoice) takeUp(e entry, p shaping.Panel) string {
 	if e.from == h.outer(e.panel) {
 		edge = "outer edge"
 	}
-	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", stsText(h.inWorkBefore(p)+h.waitingBefore(p)), e.panel, edge)
+	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", plural.Sts(h.inWorkBefore(p)+h.waitingBefore(p)), e.panel, edge)
 	if held := h.waitingBefore(p); held > 0 {
-		text += fmt.Sprintf(" The %s at the %v edge go on waiting.", stsText(held), h.outer(e.panel))
+		text += fmt.Sprintf(" The %s at the %v edge go on waiting.", plural.Sts(held), h.outer(e.panel))
 	}
 	return text + fmt.Sprintf(" Set the row counter back: the next row is row %d.", e.counter+1)
 }
@@ -212,10 +194,10 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 		n := a.Needles.Len()
 		switch a.Do {
 		case shaping.DoBindOff:
-			begin = fmt.Sprintf("BO %s %s", stsText(n), h.where(e, e.from))
+			begin = fmt.Sprintf("BO %s %s", plural.Sts(n), h.where(e, e.from))
 			done = 1
 		case shaping.DoCastOnEdge:
-			begin = fmt.Sprintf("CO %s %s", stsText(n), h.where(e, e.from))
+			begin = fmt.Sprintf("CO %s %s", plural.Sts(n), h.where(e, e.from))
 		case shaping.DoHold:
 			end = fmt.Sprintf("%s%d, w&t: %s unworked %s", k, e.inWork.Len()-done, stay(n), h.where(e, e.from.Opposite()))
 			if again {
@@ -226,7 +208,7 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 			if done > 0 {
 				which = "the other"
 			}
-			end = fmt.Sprintf("%s %s %s, those that waited with their wraps: work each wrap together with its st", k, which, stsText(e.inWork.Len()-done))
+			end = fmt.Sprintf("%s %s %s, those that waited with their wraps: work each wrap together with its st", k, which, plural.Sts(e.inWork.Len()-done))
 		case shaping.DoShift:
 			gone := 1
 			if i+1 < len(own) && own[i+1].Do == shaping.DoShift && own[i+1].Toward == a.Toward {
@@ -234,13 +216,14 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 				i++
 			}
 			if a.Toward == e.from.Opposite() {
-				begin = strings.TrimPrefix(edgeSts(k, n)+", ", ", ") + together(row, true, gone)
+				begin = filled(", ", edgeSts(k, n), together(row, true, gone))
 				done = n
 				continue
 			}
-			end = fmt.Sprintf("%s to last %s, %s", k, stsText(n+gone), strings.TrimSuffix(together(row, false, gone)+", "+edgeSts(k, n), ", "))
+			decrease := filled(", ", together(row, false, gone), edgeSts(k, n))
+			end = fmt.Sprintf("%s to last %s, %s", k, plural.Sts(n+gone), decrease)
 			if h.waits(e.panel, e.from.Opposite(), row) {
-				end = fmt.Sprintf("%s to %s before the turn, %s, turn", k, stsText(n+gone), strings.TrimSuffix(together(row, false, gone)+", "+edgeSts(k, n), ", "))
+				end = fmt.Sprintf("%s to %s before the turn, %s, turn", k, plural.Sts(n+gone), decrease)
 			}
 		}
 	}
@@ -250,7 +233,7 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 			end = k + " to the turn, turn"
 		}
 	}
-	return strings.TrimPrefix(begin+", "+end, ", ")
+	return filled(", ", begin, end)
 }
 
 // edgeSts says the stitches outside a decrease whose edge group has n stitches.
@@ -279,18 +262,17 @@ func together(row int, begin bool, gone int) string {
 // waits reports whether stitches wait unworked on the needle beyond an edge at row:
 // those of an underarm or a neck are on a holder when the last of them have been left.
 func (h handVoice) waits(panel string, edge shaping.Side, row int) bool {
-	onHolder := 0 // the last row at which any of them were left
-	if panel == shaping.Body || edge == h.outer(panel) {
-		onHolder = h.lastUnderarmHold(edge)
-	} else {
-		onHolder = h.lastNeckHold(panel)
+	left := h.underarmHolds(edge)
+	if panel != shaping.Body && edge != h.outer(panel) {
+		left = h.neckSteps(panel).Of(shaping.Hold)
 	}
+	onHolder := lastRow(left)
 	for _, p := range h.work.Panels {
 		if p.Name != panel && (p.Parent != "" || edge != h.outer(panel)) {
 			continue
 		}
-		for _, step := range p.Steps(edge) {
-			if step.Method == shaping.Hold && step.Row < row && (step.Row > onHolder || row <= onHolder) {
+		for _, step := range p.Steps(edge).Of(shaping.Hold) {
+			if step.Row < row && (step.Row > onHolder || row <= onHolder) {
 				return true
 			}
 		}
@@ -310,5 +292,5 @@ func lastText(n int) string {
 	if n == 1 {
 		return "st"
 	}
-	return stsText(n)
+	return plural.Sts(n)
 }

@@ -61,13 +61,10 @@ func record(row shaping.Row, place shaping.Place) []string {
 
 // fabricSide returns RS for the odd rows in the hand and WS for the others.
 func fabricSide(row int, place shaping.Place) string {
-	switch {
-	case place != shaping.Hand:
+	if place != shaping.Hand {
 		return ""
-	case row%2 == 1:
-		return "RS"
 	}
-	return "WS"
+	return sideOfRow(row)
 }
 
 func actionList(actions []shaping.Action) string {

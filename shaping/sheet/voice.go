@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
@@ -95,26 +96,12 @@ func (s *writer) wearer(half string) string {
 	return fmt.Sprintf("the wearer's %v shoulder", side)
 }
 
-func stitchesText(n int) string {
-	if n == 1 {
-		return "1 stitch"
-	}
-	return fmt.Sprintf("%d stitches", n)
-}
-
-func rowsText(n int) string {
-	if n == 1 {
-		return "1 row"
-	}
-	return fmt.Sprintf("%d rows", n)
-}
-
 // nextText follows "the next".
 func nextText(n int) string {
 	if n == 1 {
 		return "stitch"
 	}
-	return stitchesText(n)
+	return plural.Stitches(n)
 }
 
 // capital returns the text with a capital at its beginning.

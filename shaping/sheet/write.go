@@ -49,11 +49,6 @@ type writer struct {
 	onHold bool // the carriage has been set to hold
 }
 
-// isLast reports whether no panel follows.
-func (s *writer) isLast(panel string) bool {
-	return panel == s.work.Panels[len(s.work.Panels)-1].Name
-}
-
 // ordered returns the order of work as it is printed. It is made before the key, which
 // explains only the words that it uses; a writer of its own keeps what it remembers of
 // the work, such as the carriage set to hold, away from the rest of the page.
@@ -83,14 +78,14 @@ func (s *writer) rows() {
 func (s *writer) panel(list, rest []entry) {
 	first, last := list[0], list[len(list)-1]
 	s.heading(s.work.Name + ", " + first.panel)
+	outer := 0 // the row from which stitches go at the half's outer edge
 	if first.panel != shaping.Body {
 		half, _ := s.work.Panels.Panel(first.panel)
 		s.para("  ", s.voice.opening(first, half))
 		s.blank()
-	}
-	outer := 0 // the row from which stitches go at the half's outer edge
-	if steps := s.outerSteps(first.panel); len(steps) > 0 {
-		outer = steps[0].Row
+		if steps := half.Steps(s.outer(half.Name)); len(steps) > 0 {
+			outer = steps[0].Row
+		}
 	}
 	for k, group := range gather(list, s.voice.joined) {
 		e := group[0]
@@ -103,20 +98,10 @@ func (s *writer) panel(list, rest []entry) {
 	s.after(last, rest)
 }
 
-// outerSteps returns the steps at the outer edge of a half; a body has none.
-func (s *writer) outerSteps(panel string) shaping.Schedule {
-	if panel == shaping.Body {
-		return nil
-	}
-	p, _ := s.work.Panels.Panel(panel)
-	return p.Steps(s.outer(panel))
-}
-
 // bothEnds says from which entry on stitches go at the outer edge of a half.
 func (s *writer) bothEnds(e entry) string {
 	outer := s.outer(e.panel)
-	p, _ := s.work.Panels.Panel(e.panel)
-	if neck := p.Steps(outer.Opposite()); len(neck) > 0 && neck[len(neck)-1].Row > e.counter {
+	if lastRow(s.neckSteps(e.panel)) > e.counter {
 		return fmt.Sprintf("From here both ends are shaped, the neck at the %v and the outer edge at the %v: mind the end.", outer.Opposite(), outer)
 	}
 	return fmt.Sprintf("From here stitches go at the outer edge, the %v end.", outer)
@@ -168,128 +153,4 @@ func (s *writer) after(e entry, rest []entry) {
 		say(s.voice.putBack())
 	}
 	s.para("  Check: ", s.tally(e.panel)+".")
-}
-
-// takenOff parts what follows a panel's last row: what is done with the stitches in work,
-// and the strips that waited.
-func takenOff(after []shaping.Action, inWork shaping.Span) (top shaping.Action, strips []shaping.Span) {
-	for _, a := range after {
-		if a.Needles == inWork {
-			top = a
-		} else if a.Do == shaping.DoWaste {
-			strips = append(strips, a.Needles)
-		}
-	}
-	return top, strips
-}
-
-// necksAndUnderarms parts strips that waited to the end: the neck's lie between the
-// shoulders.
-func (s *writer) necksAndUnderarms(strips []shaping.Span) (neck, underarms []shaping.Span) {
-	left, right := s.lastKnit(shaping.LeftHalf), s.lastKnit(shaping.RightHalf)
-	for _, strip := range strips {
-		if strip.First.Index() > left.Last.Index() && strip.Last.Index() < right.First.Index() {
-			neck = append(neck, strip)
-		} else {
-			underarms = append(underarms, strip)
-		}
-	}
-	return neck, underarms
-}
-
-// lastKnit returns the needles of a panel's last row.
-func (s *writer) lastKnit(panel string) shaping.Span {
-	var last shaping.Span
-	for _, row := range s.work.Rows {
-		if row.Panel == panel {
-			last = row.Knit
-		}
-	}
-	return last
-}
-
-// neckHeld returns the stitches that wait at the neck of a half.
-func (s *writer) neckHeld(panel string) int {
-	p, _ := s.work.Panels.Panel(panel)
-	held := 0
-	for _, step := range p.Steps(s.outer(panel).Opposite()) {
-		if step.Method == shaping.Hold {
-			held -= step.Stitches
-		}
-	}
-	return held
-}
-
-// liveNeck returns the stitches of the neck that stay live.
-func (s *writer) liveNeck() int {
-	last := s.work.Rows[len(s.work.Rows)-1]
-	_, strips := takenOff(last.After, last.Knit)
-	neck, _ := s.necksAndUnderarms(strips)
-	return count(neck)
-}
-
-// underarmDone returns the stitches of an underarm on hold and its edge if the entry
-// holds the last of them; else 0.
-func (s *writer) underarmDone(e entry) (held int, edge shaping.Side) {
-	edge = e.from.Opposite()
-	if s.lastUnderarmHold(edge) != e.counter+1 || (e.panel != shaping.Body && edge != s.outer(e.panel)) {
-		return 0, 0
-	}
-	for _, p := range s.work.Panels {
-		if p.Parent != "" && s.outer(p.Name) != edge {
-			continue
-		}
-		for _, step := range p.Steps(edge).Between(1, e.counter+1) {
-			if step.Method == shaping.Hold {
-				held -= step.Stitches
-			}
-		}
-	}
-	return held, edge
-}
-
-// lastUnderarmHold returns the last row at which stitches of the armhole are put on
-// hold at one edge, 0 if none are.
-func (s *writer) lastUnderarmHold(edge shaping.Side) int {
-	last := 0
-	for _, p := range s.work.Panels {
-		if p.Parent != "" && s.outer(p.Name) != edge {
-			continue
-		}
-		for _, step := range p.Steps(edge) {
-			if step.Method == shaping.Hold && step.Row < s.piece.ShoulderRow {
-				last = step.Row
-			}
-		}
-	}
-	return last
-}
-
-// heldByBody returns the shoulder stitches of a half that the body put on hold.
-func (s *writer) heldByBody(half shaping.Panel) int {
-	body := s.work.Panels[0]
-	held := 0
-	for _, step := range body.Steps(s.outer(half.Name)) {
-		if step.Method == shaping.Hold && step.Row >= s.piece.ShoulderRow {
-			held -= step.Stitches
-		}
-	}
-	return held
-}
-
-// names lists spans, and count adds up their needles.
-func names(spans []shaping.Span) string {
-	var list []string
-	for _, span := range spans {
-		list = append(list, span.String())
-	}
-	return strings.Join(list, ", ")
-}
-
-func count(spans []shaping.Span) int {
-	sum := 0
-	for _, span := range spans {
-		sum += span.Len()
-	}
-	return sum
 }

@@ -1,0 +1,20 @@
+// Package plural counts stitches and rows in words.
+package plural
+
+import "fmt"
+
+// Stitches returns "1 stitch", "2 stitches", ...
+func Stitches(n int) string { return counted(n, "stitch", "stitches") }
+
+// Sts returns "1 st", "2 sts", ..., the short forms of patterns for two needles.
+func Sts(n int) string { return counted(n, "st", "sts") }
+
+// Rows returns "1 row", "2 rows", ...
+func Rows(n int) string { return counted(n, "row", "rows") }
+
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}

@@ -1,0 +1,118 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/walewise/internal/plural"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+func (s *writer) notes() {
+	s.heading("Shapes in words")
+	for _, e := range s.piece.Edges {
+		if e.Panel == shaping.LeftHalf || (e.Panel == shaping.Body && e.Side == shaping.Left) {
+			continue // said with the one at the right
+		}
+		steps, other := s.steps(e), s.steps(s.opposite(e))
+		if len(steps) == 0 {
+			s.para("  "+e.Name+": ", "upright, without steps.")
+			continue
+		}
+		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
+			plural.Stitches(-steps.Total()), capital(s.spoken(e.Name, steps, other[0].Row)), s.area(e.Area), s.area(e.Floor)))
+	}
+	s.heading("Before you start")
+	for _, warning := range s.piece.Warnings {
+		s.para("  ", clean(warning))
+	}
+	s.para("  ", "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder.")
+}
+
+// way says what a method does with stitches.
+func way(m shaping.Method) string {
+	switch m {
+	case shaping.Hold:
+		return "on hold"
+	case shaping.BindOff:
+		return "bound off"
+	case shaping.CastOn:
+		return "cast on"
+	}
+	return "decreased"
+}
+
+// steps returns the steps of a drawn edge in rows of the piece, with those taken off at
+// once at an underarm.
+func (s *writer) steps(e garment.Edge) shaping.Schedule {
+	steps := e.Schedule.Shifted(e.FirstRow - 1)
+	if e.Name == garment.ArmholeEdge && s.piece.Widths.BindOff > 0 {
+		steps = append(shaping.Schedule{s.firstStep(e.Side)}, steps...)
+	}
+	return steps
+}
+
+// opposite returns the same edge at the other side.
+func (s *writer) opposite(e garment.Edge) garment.Edge {
+	for _, other := range s.piece.Edges {
+		if other.Name == e.Name && other.Side != e.Side {
+			return other
+		}
+	}
+	return e
+}
+
+// mostShort is how many phrases the shorthand is used for.
+const mostShort = 6
+
+// spoken says the steps of an edge at the right of the piece; other is the row of the
+// first one at the left.
+func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
+	var short []string
+	var before shaping.Method
+	text, begin, at := "", "", 0
+	for i, run := range steps.Phrases() {
+		method := steps[at].Method
+		at += run.Times
+		switch {
+		case i == 0:
+			if run.Times == 1 {
+				begin = fmt.Sprintf(" after the first %d", -run.Stitches)
+				run.Every = 0
+			}
+			text = "at " + s.voice.reading(run.From)
+			if other != run.From {
+				left := "at the left edge"
+				if name == garment.NeckEdge {
+					left = "in the left half"
+				}
+				text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(other))
+			}
+			text += fmt.Sprintf(" %s: ", way(method))
+		case method != before:
+			text += fmt.Sprintf("; %s: ", way(method))
+		default:
+			text += "; "
+		}
+		if run.Every > 0 {
+			short = append(short, run.Shorthand())
+		}
+		before = method
+		text += strings.ReplaceAll(run.String(), "-", "")
+	}
+	if len(short) > 0 && len(short) <= mostShort {
+		text += fmt.Sprintf(" (rows-stitches-times%s: %s)", begin, strings.Join(short, ", "))
+	}
+	return text
+}
+
+// firstStep returns the first step at an outer edge, in the body or in a half.
+func (s *writer) firstStep(side shaping.Side) shaping.Step {
+	for _, p := range s.work.Panels {
+		if steps := p.Steps(side); len(steps) > 0 && (p.Parent == "" || s.outer(p.Name) == side) {
+			return steps[0]
+		}
+	}
+	return shaping.Step{}
+}
