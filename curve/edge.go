@@ -102,3 +102,5 @@ func (e Edge) size() (width, height float64) {
 func noEdge() error {
 	return rangeError("edge", "without a shape", "an edge made by Line or QuarterEllipse")
 }
+
+func (e Edge) turns() bool { return false }

@@ -23,7 +23,8 @@ type quarterEllipse struct{}
 //	integral of c - f over [0, where f reaches c] = N R (c/N - h(c/N))
 func (quarterEllipse) drawing(stitches, rows int) *drawing {
 	const unit = 1 << 30
-	d := newDrawing(stitches, rows, unit)
+	d := newRising(stitches, rows, unit)
+	p := &d.parts[0]
 	box := float64(stitches * rows)
 	for t := range rows + 1 {
 		d.taken[t] = round(box * (math.Pi/4 - discPart(rows-t, rows)) * unit)
@@ -36,12 +37,12 @@ func (quarterEllipse) drawing(stitches, rows int) *drawing {
 	n, r := int64(stitches), int64(rows)
 	t := 0
 	for c := 1; c <= stitches; c++ {
-		d.before[c] = round(box * (float64(c)/float64(stitches) - discPart(c, stitches)) * unit)
+		p.before[c] = round(box * (float64(c)/float64(stitches) - discPart(c, stitches)) * unit)
 		// f(t) >= c in whole numbers.
 		for up := r - int64(t); n*n*(r*r-up*up) < int64(c)*int64(c)*r*r; up = r - int64(t) {
 			t++
 		}
-		d.reached[c] = t
+		p.reached[c] = t
 	}
 	return d
 }

@@ -19,16 +19,17 @@ type stair struct {
 }
 
 func (s stair) drawing(stitches, rows int) *drawing {
-	d := newDrawing(stitches, rows, s.unit)
+	d := newRising(stitches, rows, s.unit)
+	p := &d.parts[0]
 	for t, f := range s.units {
 		d.taken[t+1] = d.taken[t] + f
 		d.middle[t] = f
 	}
-	for c := range d.reached {
+	for c := range p.reached {
 		// Where f stays below c to the end, it is taken to reach it there.
 		for t := 0; t < rows && s.units[t] < int64(c)*s.unit; t++ {
-			d.reached[c]++
-			d.before[c] += int64(c)*s.unit - s.units[t]
+			p.reached[c]++
+			p.before[c] += int64(c)*s.unit - s.units[t]
 		}
 	}
 	return d

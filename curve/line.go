@@ -17,7 +17,8 @@ type line struct{}
 // that straight edges are exact.
 func (line) drawing(stitches, rows int) *drawing {
 	n, r := int64(stitches), int64(rows)
-	d := newDrawing(stitches, rows, 2*max(n, 1)*r)
+	d := newRising(stitches, rows, 2*max(n, 1)*r)
+	p := &d.parts[0]
 	for t := range r + 1 {
 		d.taken[t] = n * n * t * t
 	}
@@ -25,9 +26,9 @@ func (line) drawing(stitches, rows int) *drawing {
 		d.middle[t] = n * n * (2*t + 1)
 	}
 	for c := range n + 1 {
-		d.before[c] = r * r * c * c
+		p.before[c] = r * r * c * c
 		if n > 0 {
-			d.reached[c] = int((c*r + n - 1) / n)
+			p.reached[c] = int((c*r + n - 1) / n)
 		}
 	}
 	return d

@@ -40,7 +40,17 @@ const (
 //
 // It takes time that grows with rows + stitches.
 func Measure(edge Edge, stitches, rows int, rules shaping.Rules, schedule shaping.Schedule) (Measures, error) {
-	rules, err := checked(edge, stitches, rows, rules)
+	d, err := edge.In(stitches, rows)
+	if err != nil {
+		return Measures{}, err
+	}
+	return d.Measure(rules, schedule)
+}
+
+// Measure is the function [Measure] for the drawing; of one that turns back steps may go
+// and come.
+func (d Drawing) Measure(r shaping.Rules, schedule shaping.Schedule) (Measures, error) {
+	rules, err := d.rules(r)
 	if err != nil {
 		return Measures{}, err
 	}
@@ -50,8 +60,8 @@ func Measure(edge Edge, stitches, rows int, rules shaping.Rules, schedule shapin
 	const most = 1_000_000
 	gone := 0
 	for _, step := range schedule {
-		if step.Row > rows {
-			return Measures{}, rangeError("step at row", step.Row, fmt.Sprintf("the edge has %d rows", rows))
+		if step.Row > d.d.rows {
+			return Measures{}, rangeError("step at row", step.Row, fmt.Sprintf("the edge has %d rows", d.d.rows))
 		}
 		// Each step alone first, so that the sum cannot overflow.
 		if s := step.Stitches; s <= -most || s >= most || gone-s <= -most || gone-s >= most {
@@ -59,11 +69,12 @@ func Measure(edge Edge, stitches, rows int, rules shaping.Rules, schedule shapin
 		}
 		gone -= step.Stitches
 	}
-	return measure(edge.shape.drawing(abs(stitches), rows), schedule, sign(stitches), rules.FirstRow()), nil
+	return d.measure(schedule, rules.firstRow()), nil
 }
 
-// measure measures a schedule whose steps that take stitches have the sign -toward.
-func measure(d *drawing, schedule shaping.Schedule, toward, firstRow int) Measures {
+// measure measures a schedule, from the first allowed row on.
+func (l Drawing) measure(schedule shaping.Schedule, firstRow int) Measures {
+	d, toward := l.d, l.toward()
 	skipped := min(firstRow-1, d.rows)
 	var area, floor, deviation int64
 	from, level := 0, 0
@@ -79,26 +90,54 @@ func measure(d *drawing, schedule shaping.Schedule, toward, firstRow int) Measur
 		level -= toward * step.Stitches
 	}
 	stretch(d.rows)
-	for t := skipped + 1; t <= d.rows; t++ {
-		floor += d.floor(t)
+	for i := range d.parts {
+		p := &d.parts[i]
+		for t := max(skipped, p.from) + 1; t <= p.to; t++ {
+			floor += d.floor(p, t)
+		}
 	}
 	return Measures{d.float(area), d.float(floor), d.float(deviation)}
 }
 
-// checked returns the rules for the steps of such an edge.
-func checked(edge Edge, stitches, rows int, rules shaping.Rules) (shaping.Rules, error) {
+// rules returns the rules for the steps of the drawing.
+func (d Drawing) rules(r shaping.Rules) (*rules, error) {
+	if d.d == nil {
+		return nil, rangeError("drawing", "without an edge", "a drawing made by In or At")
+	}
+	if err := r.Validate(); err != nil {
+		return nil, rangeError("rules", "not valid", err.Error())
+	}
+	return d.rulesOf(r), nil
+}
+
+// rulesOf returns the rules for levels that rise: those for stitches that go, or for
+// stitches that come where only those do. Of a drawing that turns levels fall as well.
+func (d Drawing) rulesOf(r shaping.Rules) *rules {
+	made := &rules{}
+	made.of[up], made.may[up] = r.For(-d.toward()), true
+	if d.turns {
+		made.of[down], made.may[down] = r.For(1), true
+	}
+	return made
+}
+
+// toward returns the sign of stitches that go where levels rise.
+func (d Drawing) toward() int {
+	if d.turns {
+		return 1
+	}
+	return sign(d.stitches)
+}
+
+// checkBox refuses boxes without rows and those that are too large.
+func checkBox(stitches, rows int) error {
 	switch {
-	case edge.shape == nil:
-		return rules, noEdge()
 	case rows < 1 || rows > MaxRows:
-		return rules, rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows))
+		return rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows))
 	case stitches < -MaxStitches || stitches > MaxStitches:
-		return rules, rangeError("stitches", stitches, fmt.Sprintf("at most %d", MaxStitches))
+		return rangeError("stitches", stitches, fmt.Sprintf("at most %d", MaxStitches))
 	}
-	if err := rules.Validate(); err != nil {
-		return rules, rangeError("rules", "not valid", err.Error())
-	}
-	return rules.For(-stitches), nil
+	return nil
 }
 
 func abs(n int) int { return max(n, -n) }

@@ -31,7 +31,9 @@ func ruleList() []rule {
 
 // works reports whether the request can be traced.
 func (q Request) works() bool {
-	return feasible(abs(q.Stitches), q.Rows, q.Rules.For(-q.Stitches))
+	rules := &rules{}
+	rules.of[up], rules.may[up] = q.Rules.For(-q.Stitches), true
+	return feasible(abs(q.Stitches), q.Rows, rules)
 }
 
 // with returns the request with another value of a rule for its own steps.
@@ -49,7 +51,8 @@ func (q Request) with(r rule, value int) Request {
 // infeasible returns the error for a request that does not work. It blames the first
 // rule without which it would work, and names requests that do: that rule loosened as
 // little as need be, more rows, fewer stitches.
-func infeasible(q Request) error {
+func (d Drawing) infeasible(r shaping.Rules) error {
+	q := Request{d.stitches, d.d.rows, r}
 	e := &Error{
 		What:  "stitches",
 		Given: fmt.Sprintf("%d in %d rows", q.Stitches, q.Rows),

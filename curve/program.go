@@ -2,47 +2,57 @@ package curve
 
 import (
 	"math"
-
-	"example.com/walewise/shaping"
+	"slices"
 )
-
-// block is an allowed row and those that follow it up to the next allowed row: a
-// stretch in which the staircase cannot change. Blocks are numbered from 0.
-type block struct {
-	start       int // rows below it: the allowed row is start + 1
-	least, most int // stitches that a step at the allowed row may move
-	next        int // the first block where the next step may stand after one here
-}
 
 // program is the dynamic program over the blocks. A level is a number of stitches
 // that are gone.
+//
+// Of each block only the levels of a band about the drawing are looked at one by one.
+// All levels below it are thrown together, and so are all above: a schedule may move
+// among them as it likes, at the cost of the best of them. That is less than it would
+// cost in truth. So if no schedule that leaves the band is among the best even then, the
+// band holds all that are; if there is one, the band is widened.
 type program struct {
 	d      *drawing
+	rules  rules
 	blocks []block // and one more that starts where the edge ends
-	// togo holds for each block and level the least area from the start of the block
-	// to the end of the edge, if that level is reached before the block and a step
-	// may stand there.
+	least  int     // bounds of the levels
+	most   int
+
+	bands []band // for each block
+	// togo holds for each block and level of its band the least area from the start of
+	// the block to the end of the edge, if that level is reached before the block and
+	// steps may stand there.
 	togo []int64
+	// landed holds the same if a step at the block leads to that level.
+	landed []int64
+	// stepped holds the same if a step at the block leads away from that level up, or
+	// down; it is kept only where one may follow sooner than the other.
+	stepped [ways][]int64
+
+	lowest lowest
 }
 
-// unreachable is more than any area and can be doubled.
-const unreachable = math.MaxInt64 / 4
+// band is a range of levels, and what a schedule costs at best that is below or above.
+type band struct {
+	low, high    int
+	at           int // place of low in the tables
+	below, above int64
+}
 
-func newProgram(d *drawing, rules shaping.Rules) *program {
-	p := &program{d: d}
-	for row := rules.FirstRow(); row <= d.rows; row++ {
-		if least, most := rules.SizesAt(row, d.rows); most > 0 {
-			p.blocks = append(p.blocks, block{start: row - 1, least: least, most: min(most, d.stitches)})
-		}
+func (b *band) holds(level int) bool { return b.low <= level && level <= b.high }
+func (b *band) size() int            { return b.high - b.low + 1 }
+
+// unreachable is more than any area, and eight of them can be added.
+const unreachable = math.MaxInt64 / 8
+
+func newProgram(d *drawing, r *rules) *program {
+	p := &program{d: d, rules: *r, least: 0, most: d.net}
+	if r.may[down] {
+		p.least, p.most = -mostLevel, mostLevel
 	}
-	p.blocks = append(p.blocks, block{start: d.rows})
-	next := 0
-	for i := range p.blocks {
-		for next < len(p.blocks)-1 && (next <= i || p.blocks[next].start-p.blocks[i].start < rules.Apart) {
-			next++
-		}
-		p.blocks[i].next = next
-	}
+	p.blocks = newBlocks(&p.rules, d.rows, p.most-p.least)
 	return p
 }
 
@@ -54,72 +64,224 @@ func (p *program) stay(from, to, level int) int64 {
 	return p.d.area(p.blocks[from].start, p.blocks[to].start, level)
 }
 
-// togoAt returns the entry of togo.
-func (p *program) togoAt(block, level int) int64 { return p.togo[block*(p.d.stitches+1)+level] }
+// cell returns the place of a block and a level of its band in the tables.
+func (p *program) cell(block, level int) int { return p.bands[block].at + level - p.bands[block].low }
 
-// landed returns the least area from the start of a block to the end of the edge,
-// if a step at the block leads to that level.
-func (p *program) landed(block, level int) int64 {
-	next := p.blocks[block].next
-	return p.stay(block, next, level) + p.togoAt(next, level)
+// togoAt returns the entry of togo, or what stands for it outside the band.
+func (p *program) togoAt(block, level int) int64 {
+	switch b := &p.bands[block]; {
+	case level < b.low:
+		return b.below
+	case level > b.high:
+		return b.above
+	default:
+		return p.togo[b.at+level-b.low]
+	}
 }
 
-// solve fills togo, and reports whether there is any schedule.
-func (p *program) solve() bool {
-	levels := p.d.stitches + 1
-	p.togo = make([]int64, len(p.blocks)*levels)
-	end := p.togo[p.last()*levels:]
-	for c := range end {
-		end[c] = unreachable
-	}
-	end[p.d.stitches] = 0
+// mostLevel bounds the levels of an edge that turns.
+const mostLevel = 100_000
 
-	landed := make([]int64, levels)
-	window := make([]int, levels) // levels of a window with falling areas
-	for i := p.last() - 1; i >= 0; i-- {
-		b := p.blocks[i]
-		here, above := p.togo[i*levels:(i+1)*levels], p.togo[(i+1)*levels:(i+2)*levels]
-		head, tail := 0, 0
-		for c := levels - 1; c >= 0; c-- {
-			landed[c] = p.landed(i, c)
-			best := p.stay(i, i+1, c) + above[c]
-			// The window is c + least to c + most.
-			if enters := c + b.least; enters < levels {
-				for tail > head && landed[window[tail-1]] > landed[enters] {
-					tail--
+// setBands lays the bands about the drawing, margin levels wide on each side. Where the
+// rules do not let a schedule keep up with the drawing they reach down to where it can be.
+func (p *program) setBands(margin int) {
+	last := p.last()
+	p.bands = make([]band, last+1)
+	wait := max(p.rules.apart(up), p.rules.apart(down))
+	soonest, ready := 0, 0
+	cells := 0
+	for i := range p.bands {
+		b := &p.bands[i]
+		if b.low, b.high = p.d.net, p.d.net; i < last {
+			start := p.blocks[i].start
+			b.low, b.high = p.d.span(max(start-wait, 0), min(max(start+wait, p.blocks[i+1].start), p.d.rows))
+			if !p.rules.may[down] {
+				b.low = min(b.low, soonest)
+				if i >= ready {
+					soonest = min(soonest+p.blocks[i].sizes[up].most, b.high)
+					ready = p.blocks[i].next[up]
 				}
-				window[tail] = enters
-				tail++
 			}
-			if head < tail && window[head] > c+b.most {
-				head++
+			if i == 0 {
+				b.low, b.high = min(b.low, 0), max(b.high, 0)
 			}
-			if head < tail {
-				best = min(best, landed[window[head]])
-			}
-			here[c] = min(best, unreachable)
+			b.low, b.high = max(b.low-margin, p.least), min(b.high+margin, p.most)
+			b.low, b.high = min(b.low, p.most), max(b.high, p.least)
+		}
+		b.at = cells
+		cells += b.size()
+	}
+}
+
+// solve fills the tables from the end of the edge to its beginning.
+func (p *program) solve() {
+	cells := p.bands[p.last()].at + 1
+	tables := make([]int64, 2*cells)
+	p.togo, p.landed = tables[:cells:cells], tables[cells:]
+	if p.rules.may[up] && p.rules.may[down] && p.rules.apart(up) != p.rules.apart(down) {
+		p.stepped[up], p.stepped[down] = make([]int64, cells), make([]int64, cells)
+	}
+	p.togo[cells-1], p.landed[cells-1] = 0, 0
+	end := &p.bands[p.last()]
+	end.below, end.above = unreachable, unreachable
+	for i := p.last() - 1; i >= 0; i-- {
+		p.solveBlock(i)
+	}
+}
+
+func (p *program) solveBlock(i int) {
+	b, k := &p.bands[i], &p.blocks[i]
+	from, to := b.at, b.at+b.size()
+	togo, landed := p.togo[from:to], p.landed[from:to]
+	below, above := p.below(i), p.above(i)
+	for n := range togo {
+		togo[n] = min(p.stay(i, i+1, b.low+n)+p.togoAt(i+1, b.low+n), unreachable)
+	}
+	b.below = min(below, stepIn(togo, k.sizes[up], above))
+	slices.Reverse(togo)
+	b.above = min(above, stepIn(togo, k.sizes[down], below))
+	slices.Reverse(togo)
+	if one, both := k.ready(); one == i+1 && both == i+1 {
+		copy(landed, togo)
+	} else {
+		for n := range landed {
+			landed[n] = min(p.stay(i, both, b.low+n)+p.togoAt(both, b.low+n), unreachable)
+		}
+		for j := one; j < both; j++ {
+			p.stepSooner(i, j, landed)
 		}
 	}
-	return p.togoAt(0, 0) < unreachable
+	p.stepAway(togo, landed, k.sizes, below, above)
+	if p.stepped[up] != nil {
+		for w := range ways {
+			stepped := p.stepped[w][from:to]
+			fill(stepped, unreachable)
+			only := [ways]sizes{}
+			only[w] = k.sizes[w]
+			p.stepAway(stepped, landed, only, below, above)
+		}
+	}
+}
+
+// stepAway lowers the entries of levels to what steps of those sizes lead to, within the
+// band or out of it.
+func (p *program) stepAway(entries, landed []int64, of [ways]sizes, below, above int64) {
+	if size := of[up]; size.most > 0 {
+		p.lowest.into(entries, landed, size.least, size.most)
+		for n := max(0, len(entries)-size.most); n < len(entries) && above < unreachable; n++ {
+			entries[n] = min(entries[n], above)
+		}
+	}
+	if size := of[down]; size.most > 0 {
+		p.lowest.into(entries, landed, -size.most, -size.least)
+		for n := 0; n < min(size.most, len(entries)) && below < unreachable; n++ {
+			entries[n] = min(entries[n], below)
+		}
+	}
+}
+
+// stepIn returns the least of what a step into the band from beside its first level can
+// lead to, or across it to what lies beyond.
+func stepIn(entries []int64, size sizes, beyond int64) int64 {
+	least := int64(unreachable)
+	for _, entry := range entries[:min(size.most, len(entries))] {
+		least = min(least, entry)
+	}
+	if size.most > len(entries) {
+		least = min(least, beyond)
+	}
+	return least
+}
+
+// stepSooner lowers what follows a step at block i to what a step at block j can lead to,
+// where only steps of one way may stand so soon.
+func (p *program) stepSooner(i, j int, landed []int64) {
+	w := up
+	if p.blocks[i].next[down] <= j {
+		w = down
+	}
+	for n := range landed {
+		level, next := p.bands[i].low+n, &p.bands[j]
+		then := next.below
+		switch {
+		case level > next.high:
+			then = next.above
+		case level >= next.low:
+			then = p.stepped[w][p.cell(j, level)]
+		}
+		landed[n] = min(landed[n], p.stay(i, j, level)+then)
+	}
+}
+
+// below returns the least area from the start of a block to the end of the edge for a
+// schedule that is below the band in that block.
+func (p *program) below(i int) int64 {
+	level := p.bands[i].low - 1
+	if level < p.least {
+		return unreachable
+	}
+	next := &p.bands[i+1]
+	then := next.below
+	for c := next.low; c <= min(level, next.high); c++ {
+		then = min(then, p.togo[next.at+c-next.low])
+	}
+	if level > next.high {
+		then = min(then, next.above)
+	}
+	return min(p.atBest(i, level, level-1)+then, unreachable)
+}
+
+// above is below for the other side.
+func (p *program) above(i int) int64 {
+	level := p.bands[i].high + 1
+	if level > p.most {
+		return unreachable
+	}
+	next := &p.bands[i+1]
+	then := next.above
+	for c := max(level, next.low); c <= next.high; c++ {
+		then = min(then, p.togo[next.at+c-next.low])
+	}
+	if level < next.low {
+		then = min(then, next.below)
+	}
+	return min(p.atBest(i, level, level+1)+then, unreachable)
+}
+
+// atBest returns no more than the area of a block at a level, or at any on the side of the
+// one beyond: areas are convex in the level.
+func (p *program) atBest(i, level, beyond int) int64 {
+	area := p.stay(i, i+1, level)
+	if p.stay(i, i+1, beyond) < area {
+		return 0
+	}
+	return area
+}
+
+func fill(entries []int64, value int64) {
+	for i := range entries {
+		entries[i] = value
+	}
 }
 
 // feasible reports whether any schedule of that many stitches over that many rows
 // obeys the rules.
-func feasible(stitches, rows int, rules shaping.Rules) bool {
-	p := newProgram(&drawing{stitches: stitches, rows: rows}, rules)
+func feasible(stitches, rows int, r *rules) bool {
+	blocks := newBlocks(r, rows, stitches)
 	// reach holds for each block and level whether the rest can go from there on.
-	levels := stitches + 1
-	reach := make([]bool, len(p.blocks)*levels)
+	levels, last := stitches+1, len(blocks)-1
+	reach := make([]bool, len(blocks)*levels)
 	reach[len(reach)-1] = true
-	for i := p.last() - 1; i >= 0; i-- {
-		b := p.blocks[i]
-		landed := reach[b.next*levels : (b.next+1)*levels]
+	for i := last - 1; i >= 0; i-- {
+		size := blocks[i].sizes[up]
+		next := blocks[i].next[up]
+		landed := reach[next*levels : (next+1)*levels]
 		inWindow := 0 // levels from c + least to c + most from which the rest can go
 		for c := stitches; c >= 0; c-- {
-			if enters := c + b.least; enters <= stitches && landed[enters] {
+			if enters := c + size.least; size.most > 0 && enters <= stitches && landed[enters] {
 				inWindow++
 			}
-			if leaves := c + b.most + 1; leaves <= stitches && landed[leaves] {
+			if leaves := c + size.most + 1; size.most > 0 && leaves <= stitches && landed[leaves] {
 				inWindow--
 			}
 			reach[i*levels+c] = reach[(i+1)*levels+c] || inWindow > 0

@@ -17,24 +17,74 @@ type Result struct {
 //
 // Zero stitches give no steps. It returns an [*Error] that wraps
 //
-//   - [ErrRange] if the edge is the zero Edge, if there are no rows, if there are
-//     more than [MaxRows] or [MaxStitches], or if the rules are not valid;
+//   - [ErrRange] if the edge is the zero Edge or turns back, if there are no rows, if
+//     there are more than [MaxRows] or [MaxStitches], or if the rules are not valid;
 //   - [ErrInfeasible] if no schedule obeys the rules, with requests that work.
 //
-// Time and memory grow with the allowed rows times the stitches.
+// It is short for [Edge.In] and [Drawing.Trace].
 func Trace(edge Edge, stitches, rows int, rules shaping.Rules) (Result, error) {
-	going, err := checked(edge, stitches, rows, rules)
+	d, err := edge.In(stitches, rows)
 	if err != nil {
 		return Result{}, err
 	}
-	d, toward := edge.shape.drawing(abs(stitches), rows), sign(stitches)
-	var schedule shaping.Schedule
-	if stitches != 0 {
-		p := newProgram(d, going)
-		if !p.solve() {
-			return Result{}, infeasible(Request{stitches, rows, rules})
-		}
-		schedule = newTies(p).best(going, toward)
+	return d.Trace(rules, Phrasing{})
+}
+
+// Trace is the function [Trace] for the drawing. Of one that turns back steps go and come.
+// The phrasing matters only among schedules that tie.
+func (d Drawing) Trace(r shaping.Rules, how Phrasing) (Result, error) {
+	rules, err := d.rules(r)
+	if err != nil {
+		return Result{}, err
 	}
-	return Result{schedule, measure(d, schedule, toward, going.FirstRow())}, nil
+	schedule, ok := d.trace(rules, how)
+	if !ok {
+		return Result{}, d.infeasible(r)
+	}
+	return Result{schedule, d.measure(schedule, rules.firstRow())}, nil
+}
+
+// trace returns the schedule, and false if there is none.
+func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
+	if d.isFlat() {
+		return nil, true
+	}
+	p := newProgram(d.d, r)
+	for margin := narrow; ; margin *= 3 {
+		p.setBands(margin)
+		p.solve()
+		least := p.togoAt(0, 0)
+		if least >= unreachable {
+			return nil, false
+		}
+		limit := least + d.d.slack()
+		t := ties{p, limit}
+		steps, found := t.sole()
+		if found == several {
+			a := newArrivals(p)
+			if a.leaves > limit {
+				s := newSearch(a, how.Steady, limit)
+				for s.whole > limit && s.again() {
+				}
+				return s.tell(s.round, limit).choose(d.toward()), true
+			}
+		}
+		if found == sole {
+			orient(steps, d.toward())
+			return steps, true
+		}
+	}
+}
+
+// narrow is the margin about the drawing that is tried first, in stitches.
+const narrow = 2
+
+// isFlat reports whether no stitches move.
+func (d Drawing) isFlat() bool { return d.d.net == 0 && !d.turns }
+
+// orient gives steps that were found with levels rising their signs.
+func orient(steps shaping.Schedule, toward int) {
+	for i := range steps {
+		steps[i].Stitches *= toward
+	}
 }
