@@ -46,6 +46,11 @@ func (r *rules) firstRow() int {
 	}
 }
 
+// isBased reports whether a base is named for steps of a way at the first allowed row.
+func (r *rules) isBased(w way) bool {
+	return r.may[w] && r.of[w].Base > 0 && r.of[w].FirstRow() == r.firstRow()
+}
+
 // block is an allowed row and those that follow it up to the next allowed row: a
 // stretch in which the staircase cannot change. Blocks are numbered from 0.
 type block struct {

@@ -82,7 +82,39 @@ type answer struct {
 
 // bruteForce returns the best schedule.
 func bruteForce(s sketch, rules shaping.Rules) answer {
-	b := brute{sketch: s, apart: rules.Apart, rules: rules, first: firstAllowed(rules), least: math.Inf(1)}
+	b := newBrute(s, rules)
+	b.look(1, 0, 0, 0)
+	return b.choose()
+}
+
+// bruteWordings returns the best schedule for each number of phrases that brings
+// something, and nil if there is no schedule at all.
+func bruteWordings(s sketch, rules shaping.Rules, steady bool) [][]int {
+	b := newBrute(s, rules)
+	b.steady = steady
+	clear(b.bound)
+	b.all = true
+	b.look(1, 0, 0, 0)
+	b.measure()
+	all := b.found
+	var words [][]int
+	best := math.Inf(1)
+	for phrases := 0; phrases <= 12; phrases++ {
+		b.found = slices.DeleteFunc(slices.Clone(all), func(c candidate) bool { return c.phrases > phrases })
+		if len(b.found) == 0 {
+			continue
+		}
+		a := b.choose()
+		if a.area < best-tie {
+			words = append(words, a.steps)
+			best = a.area
+		}
+	}
+	return words
+}
+
+func newBrute(s sketch, rules shaping.Rules) *brute {
+	b := &brute{sketch: s, apart: rules.Apart, rules: rules, first: firstAllowed(rules), least: math.Inf(1)}
 	b.bound = make([]float64, s.rows+2)
 	b.may = make([][]bool, s.rows+1)
 	for r := s.rows; r >= 1; r-- {
@@ -96,8 +128,7 @@ func bruteForce(s sketch, rules shaping.Rules) answer {
 		}
 	}
 	b.steps = make([]int, s.rows+1)
-	b.look(1, 0, 0, 0)
-	return b.choose()
+	return b
 }
 
 type brute struct {
@@ -110,6 +141,9 @@ type brute struct {
 	steps []int
 	least float64
 	found []candidate
+
+	steady bool // no phrases of two distances in turn
+	all    bool // keep all schedules
 }
 
 type candidate struct {
@@ -124,7 +158,7 @@ const tie = 1e-7
 // look tries every step at row r, the last step being at row last, 0 for none. Only
 // what cannot be among the best any more is not looked at.
 func (b *brute) look(r, gone, last int, area float64) {
-	if area+b.bound[min(r, b.rows+1)] > b.least+tie {
+	if area+b.bound[min(r, b.rows+1)] > b.least+tie && !b.all {
 		return
 	}
 	if r > b.rows {
@@ -172,15 +206,7 @@ func (b *brute) choose() (a answer) {
 	}
 	keep(func(c *candidate) float64 { return c.area }, tie)
 	a.tied = len(b.found)
-	for i := range b.found {
-		c := &b.found[i]
-		c.phrases = fewestPhrases(c.steps, b.rules, b.first)
-		gone := 0
-		for r := 1; r <= b.rows; r++ {
-			gone += c.steps[r]
-			c.deviation = max(c.deviation, math.Abs(b.f(float64(r)-0.5)-float64(gone)))
-		}
-	}
+	b.measure()
 	keep(func(c *candidate) float64 { return float64(c.phrases) }, 0)
 	a.phrases = len(b.found)
 	keep(func(c *candidate) float64 { return c.deviation }, tie)
@@ -190,6 +216,20 @@ func (b *brute) choose() (a answer) {
 	}
 	a.steps, a.area = b.found[0].steps, b.found[0].area
 	return a
+}
+
+// measure finds the phrases and the deviation of all that was found.
+func (b *brute) measure() {
+	for i := range b.found {
+		c := &b.found[i]
+		c.phrases = fewestPhrases(c.steps, b.rules, b.first, b.steady)
+		c.deviation = 0
+		gone := 0
+		for r := 1; r <= b.rows; r++ {
+			gone += c.steps[r]
+			c.deviation = max(c.deviation, math.Abs(b.f(float64(r)-0.5)-float64(gone)))
+		}
+	}
 }
 
 // firstAllowed looks for the first row where a step may stand.
@@ -231,7 +271,7 @@ func mayStand(rules shaping.Rules, first, r, rows, stitches int) bool {
 }
 
 // fewestPhrases tries every way to part the steps into phrases.
-func fewestPhrases(steps []int, rules shaping.Rules, first int) int {
+func fewestPhrases(steps []int, rules shaping.Rules, first int, steady bool) int {
 	var rows, sizes []int
 	for r, s := range steps {
 		if s > 0 && !(rules.Base > 0 && r == first) {
@@ -259,7 +299,7 @@ func fewestPhrases(steps []int, rules shaping.Rules, first int) int {
 			if sizes[from] == 1 && rules.Single != (shaping.Beat{}) {
 				every = rules.Single.Every
 			}
-			if equal && inPhrase(distances, max(every, 1)) {
+			if equal && inPhrase(distances, max(every, 1), steady) {
 				least = min(least, 1+fewest(to, rows[to-1]))
 			}
 		}
@@ -269,8 +309,8 @@ func fewestPhrases(steps []int, rules shaping.Rules, first int) int {
 }
 
 // inPhrase reports whether these are the distances of one phrase.
-func inPhrase(distances []int, every int) bool {
-	same, turns := true, len(distances) >= 3
+func inPhrase(distances []int, every int, steady bool) bool {
+	same, turns := true, len(distances) >= 3 && !steady
 	for i := range distances {
 		same = same && distances[i] == distances[0]
 		if i >= 2 {

@@ -19,11 +19,13 @@ type shape interface {
 	drawing(stitches, rows int) *drawing
 	// length returns the arc length in a box of that size.
 	length(width, height float64) float64
-	// share returns the part of the box that the edge takes away.
-	share() float64
-	// path returns the path command that leads from the lower end (0, height)
-	// to the upper end (width, 0).
-	path(width, height string) string
+	// area returns the integral of x over the height in a box of that size.
+	area(width, height float64) float64
+	// path returns the path commands that lead from the lower end (0, height)
+	// to the upper end (width, 0). The sizes are rounded.
+	path(width, height decimal.Decimal) string
+	// drawn returns the segments in a box of that size in thousandths of a millimetre.
+	drawn(width, height float64) []segment
 }
 
 // Bounds of the sizes of an edge in millimetres.
@@ -32,11 +34,11 @@ var (
 	largestSize = decimal.New(1, 6)
 )
 
-// newEdge checks the sizes.
+// newEdge checks the sizes. Only outlines may end on the other side of their start.
 func newEdge(width, height gauge.Length, s shape) (Edge, error) {
 	w, h := width.Millimetres(), height.Millimetres()
-	if w.Sign() < 0 || w.Cmp(largestSize) > 0 {
-		return Edge{}, rangeError("edge width", width, "0 to 1000 m")
+	if _, drawn := s.(*outline); w.Abs().Cmp(largestSize) > 0 || w.Sign() < 0 && !drawn {
+		return Edge{}, widthError(width)
 	}
 	if h.Cmp(leastHeight) < 0 || h.Cmp(largestSize) > 0 {
 		return Edge{}, rangeError("edge height", height, "1/1000 mm to 1000 m")
@@ -44,7 +46,10 @@ func newEdge(width, height gauge.Length, s shape) (Edge, error) {
 	return Edge{width, height, s}, nil
 }
 
-// Width returns the horizontal distance between the two ends.
+func widthError(width gauge.Length) error { return rangeError("edge width", width, "0 to 1000 m") }
+
+// Width returns how far the upper end lies from the lower end, as stitches go. It is
+// negative if more stitches come than go.
 func (e Edge) Width() gauge.Length { return e.width }
 
 // Height returns the vertical distance between the two ends.
@@ -61,36 +66,41 @@ func (e Edge) Length() gauge.Length {
 	return gauge.Millimetres(decimal.NewFromFloat(length).Round(places))
 }
 
-// Area returns what the edge takes away in square millimetres: the part of its box
-// between the edge and the upright line through its lower end. For a neck that is
-// the opening, for an armhole what is cut out of the side. It is right within a part
-// in 1e15.
+// Area returns what the edge takes away in square millimetres: what lies between the
+// edge and the upright line through its lower end. For a neck that is the opening, for
+// an armhole what is cut out of the side. It is the integral of the distance across over
+// the height: where the edge lies beyond its lower end on the side to which stitches
+// come, it counts as negative. It is right within a part in 1e15 of the box.
 func (e Edge) Area() float64 {
 	if e.shape == nil {
 		return 0
 	}
-	width, height := e.size()
-	return width * height * e.shape.share()
+	return e.shape.area(e.size())
 }
 
 // Path returns the edge as SVG path data in millimetres, y downwards, from the
 // lower end at (0, height) to the upper end at (width, 0): x grows as stitches go.
-// Coordinates are rounded to 1/1000 mm. The zero Edge has the empty path.
+// Coordinates are rounded to 1/1000 mm, and superellipses drawn by parabolas that lie
+// within 1/100 mm of them. The zero Edge has the empty path.
 func (e Edge) Path() string {
 	if e.shape == nil {
 		return ""
 	}
 	const places = 3
-	width := e.width.Millimetres().Round(places).String()
-	height := e.height.Millimetres().Round(places).String()
-	return "M 0 " + height + " " + e.shape.path(width, height)
+	width, height := e.width.Millimetres().Round(places), e.height.Millimetres().Round(places)
+	return "M 0 " + height.String() + " " + e.shape.path(width, height)
 }
 
 // Scaled returns the same edge stretched to a box of that size. It returns an
-// error in the same cases as [Line], and for the zero Edge.
+// error in the same cases as [Line], and for the zero Edge. Edges that were drawn may
+// have negative widths, and are mirrored if the sign changes; but one that was drawn with its
+// ends straight above each other has no other width than 0, and keeps its distances across.
 func (e Edge) Scaled(width, height gauge.Length) (Edge, error) {
 	if e.shape == nil {
 		return Edge{}, noEdge()
+	}
+	if o, drawn := e.shape.(*outline); drawn && o.width == 0 && !width.IsZero() {
+		return Edge{}, rangeError("edge width", width, "0, as the ends stand straight above each other")
 	}
 	return newEdge(width, height, e.shape)
 }
@@ -100,7 +110,7 @@ func (e Edge) size() (width, height float64) {
 }
 
 func noEdge() error {
-	return rangeError("edge", "without a shape", "an edge made by Line or QuarterEllipse")
+	return rangeError("edge", "without a shape", "an edge made by a function of this package, such as Line")
 }
 
 func (e Edge) turns() bool { return false }

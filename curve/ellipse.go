@@ -1,9 +1,11 @@
 package curve
 
 import (
+	"fmt"
 	"math"
 
 	"example.com/walewise/gauge"
+	"github.com/shopspring/decimal"
 )
 
 // QuarterEllipse returns a quarter of an ellipse whose half-axes are the width and
@@ -71,10 +73,10 @@ func (quarterEllipse) length(width, height float64) float64 {
 	return large * (math.Pi / 2) / a * (1 - sum)
 }
 
-func (quarterEllipse) share() float64 { return math.Pi / 4 }
+func (quarterEllipse) area(width, height float64) float64 { return width * height * (math.Pi / 4) }
 
 // path draws an arc about the origin that turns against the clock, from straight
 // below the centre to straight right of it.
-func (quarterEllipse) path(width, height string) string {
-	return "A " + width + " " + height + " 0 0 0 " + width + " 0"
+func (quarterEllipse) path(width, height decimal.Decimal) string {
+	return fmt.Sprintf("A %s %s 0 0 0 %s 0", width, height, width)
 }

@@ -1,6 +1,9 @@
 package curve
 
-import "example.com/walewise/gauge"
+import (
+	"example.com/walewise/gauge"
+	"github.com/shopspring/decimal"
+)
 
 // DiscPart is the area of a part of the unit disc, for its own test.
 var DiscPart = discPart
@@ -36,5 +39,5 @@ func (s stair) drawing(stitches, rows int) *drawing {
 }
 
 func (stair) length(width, height float64) float64 { return width + height }
-func (stair) share() float64                       { return 0 }
-func (stair) path(width, _ string) string          { return "H " + width + " V 0" }
+func (stair) area(width, height float64) float64   { return 0 }
+func (stair) path(width, _ decimal.Decimal) string { return "H " + width.String() + " V 0" }

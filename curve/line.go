@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.com/walewise/gauge"
+	"github.com/shopspring/decimal"
 )
 
 // Line returns the straight edge: the same number of stitches goes in every row.
@@ -38,6 +39,6 @@ func (line) length(width, height float64) float64 {
 	return math.Sqrt(float64(width*width) + float64(height*height))
 }
 
-func (line) share() float64 { return 0.5 }
+func (line) area(width, height float64) float64 { return width * height * 0.5 }
 
-func (line) path(width, _ string) string { return "L " + width + " 0" }
+func (line) path(width, _ decimal.Decimal) string { return "L " + width.String() + " 0" }

@@ -28,6 +28,12 @@ const (
 	MaxStitches = 1000
 )
 
+// What error messages say of them.
+const (
+	rowsAllowed     = "1 to 2000"
+	stitchesAllowed = "at most 1000"
+)
+
 // Measure measures any schedule against the edge drawn in a box of that
 // many stitches and rows, whether or not the schedule keeps to the rules or takes
 // all the stitches; of the rules only the first allowed row matters. Stitches and
@@ -97,54 +103,4 @@ func (l Drawing) measure(schedule shaping.Schedule, firstRow int) Measures {
 		}
 	}
 	return Measures{d.float(area), d.float(floor), d.float(deviation)}
-}
-
-// rules returns the rules for the steps of the drawing.
-func (d Drawing) rules(r shaping.Rules) (*rules, error) {
-	if d.d == nil {
-		return nil, rangeError("drawing", "without an edge", "a drawing made by In or At")
-	}
-	if err := r.Validate(); err != nil {
-		return nil, rangeError("rules", "not valid", err.Error())
-	}
-	return d.rulesOf(r), nil
-}
-
-// rulesOf returns the rules for levels that rise: those for stitches that go, or for
-// stitches that come where only those do. Of a drawing that turns levels fall as well.
-func (d Drawing) rulesOf(r shaping.Rules) *rules {
-	made := &rules{}
-	made.of[up], made.may[up] = r.For(-d.toward()), true
-	if d.turns {
-		made.of[down], made.may[down] = r.For(1), true
-	}
-	return made
-}
-
-// toward returns the sign of stitches that go where levels rise.
-func (d Drawing) toward() int {
-	if d.turns {
-		return 1
-	}
-	return sign(d.stitches)
-}
-
-// checkBox refuses boxes without rows and those that are too large.
-func checkBox(stitches, rows int) error {
-	switch {
-	case rows < 1 || rows > MaxRows:
-		return rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows))
-	case stitches < -MaxStitches || stitches > MaxStitches:
-		return rangeError("stitches", stitches, fmt.Sprintf("at most %d", MaxStitches))
-	}
-	return nil
-}
-
-func abs(n int) int { return max(n, -n) }
-
-func sign(n int) int {
-	if n < 0 {
-		return -1
-	}
-	return 1
 }

@@ -141,19 +141,13 @@ func (s *search) isBase(block, change int) bool {
 		return false
 	}
 	w := wayOf(change)
-	return s.isBased(w) && s.p.blocks[0].sizes[w].allow(change*w.sign())
-}
-
-// isBased reports whether a base is named for steps of a way at the first allowed row.
-func (s *search) isBased(w way) bool {
-	r := &s.p.rules
-	return r.may[w] && r.of[w].Base > 0 && r.of[w].FirstRow() == s.p.blocks[0].start+1
+	return s.p.rules.isBased(w) && s.p.blocks[0].sizes[w].allow(change*w.sign())
 }
 
 // may reports whether a step of a phrase may stand at a block.
 func (s *search) may(block, change int) bool {
 	w := wayOf(change)
-	return s.p.blocks[block].sizes[w].allow(change*w.sign()) && !(block == 0 && s.isBased(w))
+	return s.p.blocks[block].sizes[w].allow(change*w.sign()) && !(block == 0 && s.p.rules.isBased(w))
 }
 
 // begins notes the schedules in which such a step at a block is the first one of all, or

@@ -68,7 +68,7 @@ func (g *told) phrasesFrom(begin place, yield func(block, level int, f phrase)) 
 	r.leads(0, 0)
 	p := g.s.p
 	for w := range ways {
-		if !g.s.isBased(w) {
+		if !p.rules.isBased(w) {
 			continue
 		}
 		size := p.blocks[0].sizes[w]

@@ -79,9 +79,6 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 // narrow is the margin about the drawing that is tried first, in stitches.
 const narrow = 2
 
-// isFlat reports whether no stitches move.
-func (d Drawing) isFlat() bool { return d.d.net == 0 && !d.turns }
-
 // orient gives steps that were found with levels rising their signs.
 func orient(steps shaping.Schedule, toward int) {
 	for i := range steps {

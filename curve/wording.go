@@ -1,49 +1,149 @@
 package curve
 
-// Drawing is an edge laid over whole stitches and rows. It is immutable and safe for
-// concurrent use. The zero value is no drawing: its methods return an error.
-type Drawing struct {
-	d        *drawing
-	stitches int
-	turns    bool
-}
-
-// In stretches the edge to a box of that many stitches and rows, so that its own size
-// does not matter. Stitches go if the number is positive, and come if it is negative. An
-// edge that turns back cannot be stretched so, see [Edge.At].
-//
-// It returns an [*Error] that wraps [ErrRange] if e is the zero Edge or turns back, if
-// there are no rows, or if there are more than [MaxRows] or [MaxStitches].
-func (e Edge) In(stitches, rows int) (Drawing, error) {
-	switch {
-	case e.shape == nil:
-		return Drawing{}, noEdge()
-	case e.turns():
-		return Drawing{}, rangeError("edge", "that turns back", "an edge that only grows or only shrinks; At lays one that turns at a gauge")
-	}
-	if err := checkBox(stitches, rows); err != nil {
-		return Drawing{}, err
-	}
-	return Drawing{d: e.shape.drawing(abs(stitches), rows), stitches: stitches}, nil
-}
-
-// Stitches returns how many stitches go from the lower end to the upper end; fewer than
-// 0 if they come.
-func (d Drawing) Stitches() int { return d.stitches }
-
-// Rows returns the number of rows.
-func (d Drawing) Rows() int {
-	if d.d == nil {
-		return 0
-	}
-	return d.d.rows
-}
-
-// Phrasing says how schedules are said. The zero value is the default.
-type Phrasing struct {
-	Most   int  // phrases, at most; 0 means [MostPhrases]
-	Steady bool // no phrases of two distances in turn
-}
+import "example.com/walewise/shaping"
 
 // MostPhrases is how many phrases a wording has at most unless asked.
 const MostPhrases = 12
+
+// Phrasing says how schedules may be said. The zero value is the default.
+type Phrasing struct {
+	Most   int  // phrases at most; 0 means [MostPhrases]
+	Steady bool // no phrases of two distances in turn
+}
+
+// Wording is a schedule and how it is said.
+type Wording struct {
+	// Base is what goes (negative) or comes in the first allowed row, where the rules
+	// name a base; it is no phrase. 0 means that there is none.
+	Base    int
+	Phrases []shaping.Phrase
+	Result
+}
+
+// Wordings are the schedules that can be said in few words.
+type Wordings struct {
+	// Trace is the schedule of least area, in however many phrases.
+	Trace Wording
+	// All holds, from the fewest phrases on, for each number of phrases the schedule of
+	// least area that can be said so, with the tie rules of the package comment; a number
+	// that brings no less area than a smaller one is left out. The last is the trace, if
+	// that can be said in as few phrases as were asked for.
+	All []Wording
+}
+
+// Default is [Wordings.Within] five hundredths: what a person who writes a pattern trades
+// off by eye.
+func (w Wordings) Default() Wording { return w.Within(0.05) }
+
+// Within returns the wording of the fewest phrases whose area is greater than that of the
+// trace by no more than the given part of it, as 0.05. If there is none it returns the one
+// of least area, and without any the trace.
+func (w Wordings) Within(part float64) Wording {
+	for _, wording := range w.All {
+		// The last digits of an area say nothing.
+		if wording.Measures.Area <= float64(w.Trace.Measures.Area*(1+part))+1e-9 {
+			return wording
+		}
+	}
+	if len(w.All) > 0 {
+		return w.All[len(w.All)-1]
+	}
+	return w.Trace
+}
+
+// Of returns the wording of least area in at most that many phrases, and false if there
+// is none.
+func (w Wordings) Of(phrases int) (Wording, bool) {
+	for i := len(w.All) - 1; i >= 0; i-- {
+		if len(w.All[i].Phrases) <= phrases {
+			return w.All[i], true
+		}
+	}
+	return Wording{}, false
+}
+
+// Wordings returns the trace and the schedules that come nearest to it in fewer phrases.
+// It returns an error in the same cases as [Drawing.Trace], and one that wraps
+// [ErrRange] if fewer than 0 or more than [MaxRows] phrases are asked for.
+//
+// It takes far more time than a trace: see the package comment.
+func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
+	rules, err := d.rules(r)
+	if err != nil {
+		return Wordings{}, err
+	}
+	if how.Most < 0 || how.Most > MaxRows {
+		return Wordings{}, rangeError("phrases", how.Most, "0 to 2000")
+	}
+	if how.Most == 0 {
+		how.Most = MostPhrases
+	}
+	traced, ok := d.trace(rules, how)
+	if !ok {
+		return Wordings{}, d.infeasible(r)
+	}
+	words := func(s shaping.Schedule) Wording { return d.wording(s, r, rules, how.Steady) }
+	w := Wordings{Trace: words(traced)}
+	if d.isFlat() {
+		w.All = []Wording{w.Trace}
+		return w, nil
+	}
+	for margin := d.wide(); ; margin *= 3 {
+		found, whole := d.inFew(rules, how, margin)
+		if !whole && margin < 30*d.wide() {
+			continue
+		}
+		for _, schedule := range found {
+			w.All = append(w.All, words(schedule))
+		}
+		return w, nil
+	}
+}
+
+// wide returns a margin about the drawing that is all there is, or of a drawing that turns
+// is hardly ever left.
+func (d Drawing) wide() int {
+	if !d.turns {
+		return d.d.net
+	}
+	low, high := d.d.span(0, d.d.rows)
+	return high - low + 4
+}
+
+// inFew returns the schedules for each number of phrases, looking only as far as margin
+// levels from the drawing. It reports whether no schedule further out can be nearer.
+func (d Drawing) inFew(r *rules, how Phrasing, margin int) (found []shaping.Schedule, whole bool) {
+	p := newProgram(d.d, r)
+	p.setBands(margin)
+	p.solve()
+	a := newArrivals(p)
+	slack := d.d.slack()
+	least := p.togoAt(0, 0)
+	s := newSearch(a, how.Steady, unreachable)
+	whole = true
+	for before := int64(unreachable); ; {
+		if s.whole < before-slack {
+			limit := s.whole + slack
+			if s.whole <= least+slack {
+				limit = least + slack // the trace
+			}
+			found = append(found, s.tell(s.round, limit).choose(d.toward()))
+			before = s.whole
+		}
+		whole = whole && (a.leaves >= unreachable || s.whole+slack < a.leaves)
+		if s.whole <= least+slack || s.round == how.Most || !s.again() {
+			return found, whole
+		}
+	}
+}
+
+// wording says a schedule.
+func (d Drawing) wording(s shaping.Schedule, r shaping.Rules, of *rules, steady bool) Wording {
+	w := Wording{Result: Result{s, d.measure(s, of.firstRow())}}
+	rest := s
+	if len(s) > 0 && s[0].Row == of.firstRow() && of.isBased(wayOf(-d.toward()*s[0].Stitches)) {
+		w.Base, rest = s[0].Stitches, s[1:]
+	}
+	w.Phrases = r.Phrases(rest, steady)
+	return w
+}

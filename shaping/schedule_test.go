@@ -11,16 +11,22 @@ import (
 
 // anySchedule draws a valid schedule of at most 12 steps in few enough distances
 // and sizes for runs to happen.
+// anySchedule draws steps in short runs, so that some can be said in few phrases.
 func anySchedule(t *rapid.T) shaping.Schedule {
 	var s shaping.Schedule
 	row := 0
-	for range rapid.IntRange(0, 12).Draw(t, "steps") {
-		row += rapid.IntRange(1, 3).Draw(t, "distance")
-		s = append(s, shaping.Step{
-			Row:      row,
-			Stitches: rapid.SampledFrom([]int{-2, -1, 1, 4}).Draw(t, "stitches"),
-			Method:   rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.Fashioned}).Draw(t, "method"),
-		})
+	for range rapid.IntRange(0, 4).Draw(t, "runs") {
+		stitches := rapid.SampledFrom([]int{-2, -1, 1, 4}).Draw(t, "stitches")
+		method := rapid.SampledFrom([]shaping.Method{shaping.Hold, shaping.Fashioned}).Draw(t, "method")
+		one, other := rapid.IntRange(1, 3).Draw(t, "distance"), rapid.IntRange(1, 4).Draw(t, "other distance")
+		for n := range rapid.IntRange(1, 4).Draw(t, "steps") {
+			if n%2 == 0 {
+				row += one
+			} else {
+				row += other
+			}
+			s = append(s, shaping.Step{Row: row, Stitches: stitches, Method: method})
+		}
 	}
 	return s
 }
@@ -116,33 +122,65 @@ func TestScheduleRefusals(t *testing.T) {
 	}
 }
 
-func TestRunsExpandBack(t *testing.T) {
+func TestPhrasesExpandBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := anySchedule(t)
-		var back shaping.Schedule
-		for i, run := range s.Phrases() {
-			steps := run.Steps()
-			if run.Times < 1 || len(steps) != run.Times {
-				t.Fatalf("%+v makes %d steps", run, len(steps))
+		phrases := s.Phrases()
+		back := shaping.Expand(phrases...)
+		at := 0
+		for i, phrase := range phrases {
+			if i > 0 && phrase.From-s[at-1].Row != phrase.Every {
+				t.Fatalf("%+v does not stand at its own distance", phrase)
 			}
-			if i > 0 && run.From-back[len(back)-1].Row != run.Every {
-				t.Fatalf("%+v does not stand at its own distance", run)
-			}
-			for j := range steps {
-				steps[j].Method = s[len(back)].Method
-				if s[len(back)+j].Method != steps[j].Method {
-					t.Fatalf("%+v has two methods", run)
+			for range phrase.Times {
+				back[at].Method = s[at].Method
+				if at > 0 && s[at].Row > phrase.From && s[at].Method != s[at-1].Method {
+					t.Fatalf("%+v has two methods", phrase)
 				}
+				at++
 			}
-			back = append(back, steps...)
 		}
 		if !cmp.Equal(back, s) {
-			t.Fatalf("the runs say another schedule (-want +got):\n%s", cmp.Diff(s, back))
+			t.Fatalf("the phrases say another schedule (-want +got):\n%s", cmp.Diff(s, back))
+		}
+		if least := fewest(s, 0); len(phrases) != least {
+			t.Fatalf("%v says %v in %d phrases, %d would do", phrases, s, len(phrases), least)
 		}
 	})
 }
 
-func TestRuns(t *testing.T) {
+// fewest tries every way to part the steps from one on into phrases.
+func fewest(s shaping.Schedule, from int) int {
+	least := len(s)
+	for to := from + 1; to <= len(s); to++ {
+		var distances []int
+		equal := true
+		for i := from; i < to; i++ {
+			equal = equal && s[i].Stitches == s[from].Stitches && s[i].Method == s[from].Method
+			if i > 0 {
+				distances = append(distances, s[i].Row-s[i-1].Row)
+			}
+		}
+		same, turns := true, len(distances) >= 3
+		for i, d := range distances {
+			same = same && d == distances[0]
+			turns = turns && (i < 2 || d == distances[i-2])
+		}
+		if turns {
+			by := max(distances[0]-distances[1], distances[1]-distances[0])
+			turns = by == 1 || by == 2
+		}
+		if equal && (same || turns) {
+			least = min(least, 1+fewest(s, to))
+		}
+	}
+	if from == len(s) {
+		return 0
+	}
+	return least
+}
+
+func TestPhrases(t *testing.T) {
 	at := func(stitches int, rows ...int) shaping.Schedule {
 		var s shaping.Schedule
 		for _, row := range rows {
@@ -165,6 +203,15 @@ func TestRuns(t *testing.T) {
 		{"a round neck", append(at(-2, 1, 3), at(-1, 5, 7, 9)...), []shaping.Phrase{
 			{From: 1, Every: 2, Stitches: -2, Times: 2}, {From: 5, Every: 2, Stitches: -1, Times: 3},
 		}, commonPractice},
+		{"two distances in turn", at(-1, 4, 10, 18, 24, 32), []shaping.Phrase{
+			{From: 4, Every: 6, Then: 8, Stitches: -1, Times: 5},
+		}, byHand},
+		{"in turn with the distance before", append(at(-2, 2), at(-1, 6, 12, 16)...), []shaping.Phrase{
+			{From: 2, Stitches: -2, Times: 1}, {From: 6, Every: 4, Then: 6, Stitches: -1, Times: 3},
+		}, byHand},
+		{"two distances are not in turn", at(-1, 4, 10, 18), []shaping.Phrase{
+			{From: 4, Every: 6, Stitches: -1, Times: 2}, {From: 18, Every: 8, Stitches: -1, Times: 1},
+		}, byHand},
 		{"another method", append(at(-1, 2, 4), shaping.Step{Row: 6, Stitches: -1, Method: shaping.Hold}), []shaping.Phrase{
 			{From: 2, Every: 2, Stitches: -1, Times: 2}, {From: 6, Every: 2, Stitches: -1, Times: 1},
 		}, byHand},
@@ -180,7 +227,7 @@ func TestRuns(t *testing.T) {
 
 func TestPhraseOfTwoDistancesInTurn(t *testing.T) {
 	var rows []int
-	for _, step := range (shaping.Phrase{From: 3, Every: 6, Then: 8, Stitches: -1, Times: 5}).Steps() {
+	for _, step := range shaping.Expand(shaping.Phrase{From: 3, Every: 6, Then: 8, Stitches: -1, Times: 5}) {
 		rows = append(rows, step.Row)
 	}
 	// Worked by hand: every 6th and 8th row in turn.

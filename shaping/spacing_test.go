@@ -182,10 +182,7 @@ func TestEvenSpacingProperties(t *testing.T) {
 				t.Fatalf("shaped rows %v of %d", rows, ask.Rows)
 			}
 		}
-		var said shaping.Schedule
-		for _, phrase := range s.Phrases(-1) {
-			said = append(said, phrase.Steps()...)
-		}
+		said := shaping.Expand(s.Phrases(-1)...)
 		if want := s.Schedule(-1, 0); !cmp.Equal(said, want) {
 			t.Fatalf("the phrases say %v, want %v", said, want)
 		}

@@ -13,7 +13,7 @@ import (
 
 // everyOther returns a step at every second row from the given one on.
 func everyOther(m shaping.Method, from, stitches, times int) shaping.Schedule {
-	return shaping.Phrase{From: from, Every: 2, Stitches: stitches, Times: times}.Steps().By(m, m)
+	return shaping.Expand(shaping.Phrase{From: from, Every: 2, Stitches: stitches, Times: times}).By(m, m)
 }
 
 // boundOffEach returns a step of those sizes at every second row from the given one on.

@@ -22,7 +22,7 @@ import (
 // 111 are shaped and what becomes of the last stitches is not known: plain, and live.
 func serviceableFront() order.Outline {
 	armhole := slices.Concat(boundOffEach(120, 3, 3, 3, 1, 1),
-		shaping.Phrase{From: 172, Every: 4, Stitches: 1, Times: 3}.Steps().By(shaping.Fashioned, shaping.Fashioned))
+		shaping.Expand(shaping.Phrase{From: 172, Every: 4, Stitches: 1, Times: 3}).By(shaping.Fashioned, shaping.Fashioned))
 	neck := slices.Concat(everyOther(shaping.Fashioned, 111, -1, 31), everyOther(shaping.Fashioned, 173, -1, 6))
 	return twoNeedles("right front", shaping.Panel{
 		Name: shaping.Body, FirstRow: 1, LastRow: 183, Needles: shaping.Centred(65),

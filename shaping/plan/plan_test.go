@@ -241,7 +241,7 @@ func TestFrom(t *testing.T) {
 		for i, e := range p.Pieces[0].Edges {
 			var total int
 			for _, phrase := range e.Phrases {
-				total += phrase.Steps().Total()
+				total += shaping.Expand(phrase).Total()
 			}
 			if want := front.Edges[i].Schedule.Total(); total != want {
 				t.Errorf("%s: phrases move %d stitches, the schedule %d", e.Name, total, want)
