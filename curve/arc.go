@@ -30,7 +30,7 @@ func (d direction) unit() direction {
 }
 
 // ellipticalArc returns the arc between two ends that differ, y upwards, by the rules of
-// SVG 2, implementation notes 9.5.1 and B.2.4: radii that do not reach are scaled up until
+// SVG 2, section 9.5.1 and implementation notes B.2.4 and B.2.5: radii that do not reach are scaled up until
 // they do. The rotation is in thousandths of a degree, and turns clockwise.
 func ellipticalArc(ends box, rx, ry float64, rotation int, large, clockwise bool) segment {
 	if rx == 0 || ry == 0 {

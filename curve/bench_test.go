@@ -66,3 +66,19 @@ func BenchmarkIn(b *testing.B) {
 		})
 	}
 }
+
+func BenchmarkWordings(b *testing.B) {
+	for _, how := range []curve.Phrasing{{Steady: true}, {}} {
+		for _, c := range traceCases() {
+			d := must(must(c.edge(mm("100"), mm("100"))).In(c.stitches, c.rows))
+			b.Run(fmt.Sprintf("steady=%v/edge=%s/rows=%d/stitches=%d", how.Steady, c.name, c.rows, c.stitches), func(b *testing.B) {
+				b.ReportAllocs()
+				for b.Loop() {
+					if _, err := d.Wordings(c.rules, how); err != nil {
+						b.Fatal(err)
+					}
+				}
+			})
+		}
+	}
+}

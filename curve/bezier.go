@@ -52,7 +52,7 @@ func (b *bezier) pieces(to []piece) ([]piece, bool) {
 			return to, false
 		}
 	}
-	if b.y[0] >= b.y[d] && ordered(b.y[:d+1]) || !ordered(b.x[:d+1]) && !falling(b.x[:d+1]) {
+	if b.y[0] == b.y[d] || !ordered(b.x[:d+1]) && !falling(b.x[:d+1]) {
 		return b.split(to, powersOf(b.x[0], b.x[1:d+1]), y), true
 	}
 	return append(to, newBend(box{b.x[0], b.y[0], b.x[d], b.y[d]}, powersOf(b.x[0], b.x[1:d+1]), y)), true
@@ -123,7 +123,7 @@ func (b *bezier) length() float64 {
 }
 
 // lengthSlack is the part of its size at which the length of a curve is not refined.
-const lengthSlack = 1e-15
+const lengthSlack = 1e-14
 
 func hypotenuse(x, y float64) float64 { return math.Sqrt(float64(x*x) + float64(y*y)) }
 

@@ -22,33 +22,41 @@ func wayOf(change int) way {
 	return up
 }
 
-// rules are the rules for both ways; the zero Rules and false where none may move so.
+// rules are the rules for both ways; of one that may not be gone they are zero.
 type rules struct {
-	of  [ways]shaping.Rules
-	may [ways]bool
+	of    [ways]shaping.Rules
+	may   [ways]bool
+	first int // the first row at which a step is allowed
+	apart [ways]int
+	based [ways]bool // a base is named for steps at the first row
+	// every is by how much the two distances of a phrase differ that has two in turn: for
+	// single stitches and for several.
+	every [ways][2]int
 }
 
-// apart returns the least distance before a step.
-func (r *rules) apart(w way) int { return max(r.of[w].Apart, 1) }
-
-// every returns by how much the two distances of a phrase differ that has two in turn.
-func (r *rules) every(change int) int { return r.of[wayOf(change)].BeatOf(change).Every }
-
-// firstRow returns the first row at which a step is allowed.
-func (r *rules) firstRow() int {
-	switch first, second := r.of[up].FirstRow(), r.of[down].FirstRow(); {
-	case !r.may[down]:
-		return first
-	case !r.may[up]:
-		return second
-	default:
-		return min(first, second)
+// newRules returns the rules for levels that rise and, if they may fall, for those.
+func newRules(rise, fall shaping.Rules, mayFall bool) *rules {
+	r := &rules{of: [ways]shaping.Rules{up: rise}, may: [ways]bool{up: true, down: mayFall}, first: rise.FirstRow()}
+	if mayFall {
+		r.of[down], r.first = fall, min(r.first, fall.FirstRow())
 	}
+	for w, of := range r.of {
+		r.apart[w] = max(of.Apart, 1)
+		r.based[w] = r.may[w] && of.Base > 0 && of.FirstRow() == r.first
+		r.every[w] = [2]int{of.BeatOf(1).Every, of.BeatOf(2).Every}
+	}
+	if !mayFall {
+		r.apart[down] = r.apart[up]
+	}
+	return r
 }
 
-// isBased reports whether a base is named for steps of a way at the first allowed row.
-func (r *rules) isBased(w way) bool {
-	return r.may[w] && r.of[w].Base > 0 && r.of[w].FirstRow() == r.firstRow()
+// inTurn returns by how much the two distances of a phrase of such steps differ.
+func (r *rules) inTurn(change int) int {
+	if change == 1 || change == -1 {
+		return r.every[wayOf(change)][0]
+	}
+	return r.every[wayOf(change)][1]
 }
 
 // block is an allowed row and those that follow it up to the next allowed row: a
@@ -78,7 +86,7 @@ func newBlocks(r *rules, rows, stitches int) []block {
 		stride = max(first.Every, 1)
 	}
 	blocks := make([]block, 0, rows/stride+2)
-	for row := r.firstRow(); row <= rows; row += stride {
+	for row := r.first; row <= rows; row += stride {
 		b := block{start: row - 1}
 		some := false
 		for w := range ways {
@@ -95,12 +103,9 @@ func newBlocks(r *rules, rows, stitches int) []block {
 	}
 	blocks = append(blocks, block{start: rows})
 	for w := range ways {
-		next, apart := 0, r.apart(w)
-		if !r.may[w] {
-			apart = r.apart(w.other())
-		}
+		next := 0
 		for i := range blocks {
-			for next < len(blocks)-1 && (next <= i || blocks[next].start-blocks[i].start < apart) {
+			for next < len(blocks)-1 && (next <= i || blocks[next].start-blocks[i].start < r.apart[w]) {
 				next++
 			}
 			blocks[i].next[w] = next
@@ -108,5 +113,3 @@ func newBlocks(r *rules, rows, stitches int) []block {
 	}
 	return blocks
 }
-
-func (w way) other() way { return 1 - w }

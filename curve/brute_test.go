@@ -274,7 +274,7 @@ func mayStand(rules shaping.Rules, first, r, rows, stitches int) bool {
 func fewestPhrases(steps []int, rules shaping.Rules, first int, steady bool) int {
 	var rows, sizes []int
 	for r, s := range steps {
-		if s > 0 && !(rules.Base > 0 && r == first) {
+		if own := rules.For(-s); s != 0 && !(own.Base > 0 && r == first && firstAllowed(own) == first) {
 			rows, sizes = append(rows, r), append(sizes, s)
 		}
 	}
@@ -295,9 +295,10 @@ func fewestPhrases(steps []int, rules shaping.Rules, first int, steady bool) int
 				distances = append(distances, rows[i]-rows[i-1])
 				equal = equal && sizes[i] == sizes[from]
 			}
-			every := rules.Every
-			if sizes[from] == 1 && rules.Single != (shaping.Beat{}) {
-				every = rules.Single.Every
+			own := rules.For(-sizes[from])
+			every := own.Every
+			if sizes[from]*sizes[from] == 1 && own.Single != (shaping.Beat{}) {
+				every = own.Single.Every
 			}
 			if equal && inPhrase(distances, max(every, 1), steady) {
 				least = min(least, 1+fewest(to, rows[to-1]))

@@ -20,12 +20,6 @@ type choice struct {
 
 // choose returns the schedule; toward is the sign of stitches that go when levels rise.
 func (g *told) choose(toward int) shaping.Schedule {
-	if p := g.s.p; g.places[0].follow == 0 {
-		if p.d.net == 0 {
-			return nil
-		}
-		return shaping.Schedule{{Row: p.blocks[0].start + 1, Stitches: -toward * p.d.net}} // the base
-	}
 	if g.isPath() {
 		return g.follow(toward)
 	}

@@ -69,6 +69,9 @@ func (d *drawing) area(from, to, level int) int64 {
 func (p *part) area(d *drawing, from, to, level int) int64 {
 	c, k := int64(level)*d.unit, level-p.low
 	if p.areas != nil {
+		if from == to {
+			return 0
+		}
 		switch last := len(p.areas) - 1; {
 		case k < 0:
 			return p.areas[0] - int64(k)*d.unit

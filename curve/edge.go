@@ -113,4 +113,8 @@ func noEdge() error {
 	return rangeError("edge", "without a shape", "an edge made by a function of this package, such as Line")
 }
 
-func (e Edge) turns() bool { return false }
+// Turns reports whether the edge turns back, so that stitches go and come.
+func (e Edge) Turns() bool {
+	o, drawn := e.shape.(*outline)
+	return drawn && o.turns()
+}

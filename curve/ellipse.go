@@ -24,22 +24,21 @@ type quarterEllipse struct{}
 //	integral of f over [0, t]                     = N R (pi/4 - h(1 - t/R))
 //	integral of c - f over [0, where f reaches c] = N R (c/N - h(c/N))
 func (quarterEllipse) drawing(stitches, rows int) *drawing {
-	const unit = 1 << 30
-	d := newRising(stitches, rows, unit)
+	d := newRising(stitches, rows, fine)
 	p := &d.parts[0]
 	box := float64(stitches * rows)
 	for t := range rows + 1 {
-		d.taken[t] = round(box * (math.Pi/4 - discPart(rows-t, rows)) * unit)
+		d.taken[t] = round(box * (math.Pi/4 - discPart(rows-t, rows)) * fine)
 	}
 	for t := range rows {
 		up := 2*(rows-t) - 1 // 1 - (t + 1/2)/R = up/(2R)
 		height := math.Sqrt(float64(4*rows*rows - up*up))
-		d.middle[t] = round(float64(stitches) * height / float64(2*rows) * unit)
+		d.middle[t] = round(float64(stitches) * height / float64(2*rows) * fine)
 	}
 	n, r := int64(stitches), int64(rows)
 	t := 0
 	for c := 1; c <= stitches; c++ {
-		p.before[c] = round(box * (float64(c)/float64(stitches) - discPart(c, stitches)) * unit)
+		p.before[c] = round(box * (float64(c)/float64(stitches) - discPart(c, stitches)) * fine)
 		// f(t) >= c in whole numbers.
 		for up := r - int64(t); n*n*(r*r-up*up) < int64(c)*int64(c)*r*r; up = r - int64(t) {
 			t++
@@ -48,8 +47,6 @@ func (quarterEllipse) drawing(stitches, rows int) *drawing {
 	}
 	return d
 }
-
-func round(x float64) int64 { return int64(math.Round(x)) }
 
 // length is the complete elliptic integral of the second kind by the
 // arithmetic-geometric mean, DLMF 19.8.6, for the larger half-axis a:

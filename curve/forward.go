@@ -1,49 +1,71 @@
 package curve
 
 // arrivals says what the way to a place costs at least: the program from the beginning of
-// the edge instead of from its end. Entries are unreachable where no schedule within the
-// bands gets to.
+// the edge instead of from its end.
 type arrivals struct {
-	p *program
-	// stepped holds for each block and level the least area up to the start of the block
-	// if a step at the block leads to that level.
-	stepped []int64
-	// there holds the same if that level is reached at the block or before.
-	there []int64
+	p     *program
+	cells []cell // for each block and level of its band
 	// leaves is no more than the area of any schedule that leaves the bands.
 	leaves int64
 }
 
-func newArrivals(p *program) *arrivals {
-	cells := len(p.togo)
-	tables := make([]int64, (2+int(ways))*cells)
-	fill(tables, unreachable)
-	table := func(n int) []int64 { return tables[n*cells : (n+1)*cells : (n+1)*cells] }
-	a := &arrivals{p: p, stepped: table(0), there: table(1), leaves: unreachable}
-	ready := [ways][]int64{table(2), table(3)}
-	if !p.rules.may[down] {
-		ready[down] = nil
+// cell is what is known of a block and a level. Areas are unreachable where no schedule
+// within the bands gets to.
+type cell struct {
+	// along is the area from the beginning of the edge to the start of the block at the
+	// level: two of them differ by the area between two blocks.
+	along   int64
+	stepped int64 // least area up to the start of the block if a step at it leads to the level
+	there   int64 // the same if the level is reached at the block or before
+	best    int64 // what a search has found to follow a step at the block that leads to the level
+	newest  int   // place where the search keeps that, or -1
+}
+
+// newArrivals reuses the memory of cells.
+func newArrivals(p *program, cells []cell) *arrivals {
+	if cap(cells) < len(p.togo) {
+		cells = make([]cell, len(p.togo))
+	}
+	a := &arrivals{p: p, cells: cells[:len(p.togo)], leaves: unreachable}
+	n := 0
+	for i := range p.bands {
+		for level := p.bands[i].low; level <= p.bands[i].high; level++ {
+			a.cells[n] = cell{along: p.stay(0, i, level), stepped: unreachable, there: unreachable}
+			n++
+		}
+	}
+	ready := [ways][]int64{up: make([]int64, len(p.togo))}
+	if p.rules.may[down] {
+		ready[down] = make([]int64, len(p.togo))
+	}
+	for w := range ways {
+		fill(ready[w], unreachable)
 	}
 	if p.bands[0].holds(0) {
-		a.there[p.cell(0, 0)] = 0
+		a.cells[p.cell(0, 0)].there = 0
 		for w := range ways {
 			if ready[w] != nil {
 				ready[w][p.cell(0, 0)] = 0
 			}
 		}
 	}
+	widest := 0
+	for i := range p.bands {
+		widest = max(widest, p.bands[i].size())
+	}
+	stepped := make([]int64, widest)
 	for i := range p.last() {
-		a.arrive(i, ready)
+		a.arrive(i, ready, stepped[:p.bands[i].size()])
 	}
 	return a
 }
 
 // arrive fills what concerns the steps at a block, and passes on what follows from it.
 // ready holds the least area to a level where a step of each way may stand.
-func (a *arrivals) arrive(i int, ready [ways][]int64) {
+func (a *arrivals) arrive(i int, ready [ways][]int64, stepped []int64) {
 	p, b := a.p, &a.p.bands[i]
 	from, to := b.at, b.at+b.size()
-	stepped, there := a.stepped[from:to], a.there[from:to]
+	fill(stepped, unreachable)
 	if size := p.blocks[i].sizes[up]; size.most > 0 {
 		p.lowest.into(stepped, ready[up][from:to], -size.most, -size.least)
 		a.stepOut(ready[up][max(from, to-size.most):to], p.above(i))
@@ -52,26 +74,48 @@ func (a *arrivals) arrive(i int, ready [ways][]int64) {
 		p.lowest.into(stepped, ready[down][from:to], size.least, size.most)
 		a.stepOut(ready[down][from:min(to, from+size.most)], p.below(i))
 	}
-	for n := range stepped {
-		there[n] = min(there[n], stepped[n])
-		if there[n] >= unreachable {
+	for n, arrived := range stepped {
+		c := &a.cells[from+n]
+		c.stepped = arrived
+		c.there = min(c.there, arrived)
+		if c.there >= unreachable {
 			continue
 		}
 		level := b.low + n
-		stay := p.stay(i, i+1, level)
-		a.lower(a.there, i+1, level, there[n]+stay)
+		at, next := a.inBand(i+1, level, c.there-c.along)
+		if at {
+			next.there = min(next.there, c.there+next.along-c.along)
+		}
 		for w := range ways {
 			if ready[w] == nil {
 				continue
 			}
-			if r := ready[w][from+n]; r < unreachable {
-				a.lower(ready[w], i+1, level, r+stay)
+			if r := ready[w][from+n]; r < unreachable && at {
+				k := p.cell(i+1, level)
+				ready[w][k] = min(ready[w][k], r+next.along-c.along)
 			}
-			if next := p.blocks[i].next[w]; stepped[n] < unreachable {
-				a.lower(ready[w], next, level, stepped[n]+p.stay(i, next, level))
+			if arrived >= unreachable {
+				continue
+			}
+			if j := p.blocks[i].next[w]; p.bands[j].holds(level) {
+				k := p.cell(j, level)
+				ready[w][k] = min(ready[w][k], arrived+a.cells[k].along-c.along)
 			}
 		}
 	}
+}
+
+// inBand returns the cell of a block and level, if the band holds the level, and notes
+// else that it has left the band. The area up to there is less by its own than there.
+func (a *arrivals) inBand(block, level int, less int64) (bool, *cell) {
+	p := a.p
+	if p.bands[block].holds(level) {
+		return true, &a.cells[p.cell(block, level)]
+	}
+	if then := p.togoAt(block, level); then < unreachable {
+		a.leaves = min(a.leaves, less+p.stay(0, block, level)+then)
+	}
+	return false, nil
 }
 
 // stepOut notes steps out of the band from levels that are near enough to its end.
@@ -81,16 +125,5 @@ func (a *arrivals) stepOut(ready []int64, outside int64) {
 	}
 	for _, r := range ready {
 		a.leaves = min(a.leaves, r+outside)
-	}
-}
-
-// lower lowers the entry of a table for a block and level, or notes that the level has
-// left the band.
-func (a *arrivals) lower(table []int64, block, level int, value int64) {
-	if p := a.p; p.bands[block].holds(level) {
-		at := p.cell(block, level)
-		table[at] = min(table[at], value)
-	} else {
-		a.leaves = min(a.leaves, value+p.togoAt(block, level))
 	}
 }

@@ -1,6 +1,12 @@
 package curve
 
-import "example.com/walewise/shaping"
+import (
+	"math"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"github.com/shopspring/decimal"
+)
 
 // Drawing is an edge laid over whole stitches and rows. It is immutable and safe for
 // concurrent use. The zero value is no drawing: its methods return an error.
@@ -20,13 +26,58 @@ func (e Edge) In(stitches, rows int) (Drawing, error) {
 	switch {
 	case e.shape == nil:
 		return Drawing{}, noEdge()
-	case e.turns():
+	case e.Turns():
 		return Drawing{}, rangeError("edge", "that turns back", "one that does not; At lays this one at a gauge")
 	}
 	if err := checkBox(stitches, rows); err != nil {
 		return Drawing{}, err
 	}
 	return Drawing{d: e.shape.drawing(abs(stitches), rows), stitches: stitches}, nil
+}
+
+// At lays the edge over the whole stitches and rows nearest to its width and its height at
+// a gauge, halves away from zero.
+//
+// An edge that turns back keeps its distances across: with x(t) stitches of the drawing
+// gone after t rows, f(t) = x(t) + e V(t)/V(R), where e is what the whole number of
+// stitches is more than x(R), and V(t) is all that went and came up to t.
+//
+// It returns an [*Error] that wraps [ErrRange] if e is the zero Edge, if its height is
+// nearer to no row than to one, or if there are more than [MaxRows], or more than
+// [MaxStitches] anywhere.
+func (e Edge) At(g gauge.Gauge) (Drawing, error) {
+	if e.shape == nil {
+		return Drawing{}, noEdge()
+	}
+	if g.IsZero() {
+		return Drawing{}, rangeError("gauge", "not set", "stitches and rows over a length")
+	}
+	if l := g.Width(MaxStitches + 1); e.width.Cmp(l) >= 0 || e.width.Neg().Cmp(l) >= 0 {
+		return Drawing{}, rangeError("edge width", e.width, stitchesAllowed+" stitches")
+	}
+	if l := g.Height(MaxRows + 1); e.height.Cmp(l) >= 0 {
+		return Drawing{}, rangeError("edge height", e.height, rowsAllowed+" rows")
+	}
+	stitches, rows := g.Stitches(e.width).Round(gauge.Rounding{}), g.Rows(e.height).Round(gauge.Rounding{})
+	if !e.Turns() {
+		return e.In(stitches, rows)
+	}
+	if err := checkBox(stitches, rows); err != nil {
+		return Drawing{}, err
+	}
+	o := e.shape.(*outline)
+	width, height := e.size()
+	// Stitches that one of the outline's units is across.
+	unit := o.frame(width, height, 1./millimetre).xScale * stitchesInMillimetre(g)
+	if least, most := o.reach(); float64(math.Abs(unit)*(most-least)) > MaxStitches {
+		return Drawing{}, rangeError("edge", "that goes too far to the side", stitchesAllowed+" stitches across")
+	}
+	return Drawing{d: o.turning(unit, stitches, rows), stitches: stitches, turns: true}, nil
+}
+
+func stitchesInMillimetre(g gauge.Gauge) float64 {
+	const places = 24 // far more than a float has
+	return g.Stitches(gauge.Millimetres(decimal.New(1, 0))).Decimal(places).InexactFloat64()
 }
 
 // checkBox refuses boxes without rows and those that are too large.
@@ -76,12 +127,7 @@ func (d Drawing) rules(r shaping.Rules) (*rules, error) {
 	if err := r.Validate(); err != nil {
 		return nil, rangeError("rules", "not valid", err.Error())
 	}
-	made := &rules{}
-	made.of[up], made.may[up] = r.For(-d.toward()), true
-	if d.turns {
-		made.of[down], made.may[down] = r.For(1), true
-	}
-	return made, nil
+	return newRules(r.For(-d.toward()), r.For(1), d.turns), nil
 }
 
 func abs(n int) int { return max(n, -n) }

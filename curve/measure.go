@@ -75,7 +75,7 @@ func (d Drawing) Measure(r shaping.Rules, schedule shaping.Schedule) (Measures, 
 		}
 		gone -= step.Stitches
 	}
-	return d.measure(schedule, rules.firstRow()), nil
+	return d.measure(schedule, rules.first), nil
 }
 
 // measure measures a schedule, from the first allowed row on.

@@ -31,9 +31,7 @@ func ruleList() []rule {
 
 // works reports whether the request can be traced.
 func (q Request) works() bool {
-	rules := &rules{}
-	rules.of[up], rules.may[up] = q.Rules.For(-q.Stitches), true
-	return feasible(abs(q.Stitches), q.Rows, rules)
+	return feasible(abs(q.Stitches), q.Rows, newRules(q.Rules.For(-q.Stitches), shaping.Rules{}, false))
 }
 
 // with returns the request with another value of a rule for its own steps.

@@ -37,6 +37,15 @@ func (o *outline) turns() bool {
 	return grows && shrinks
 }
 
+// reach returns the least and the greatest x.
+func (o *outline) reach() (least, most float64) {
+	for _, p := range o.pieces {
+		_, _, x1, _ := p.ends()
+		least, most = min(least, x1), max(most, x1)
+	}
+	return least, most
+}
+
 // frame returns the frame in which the outline has a size. If it ends straight above
 // its start, x is stretched by the unit alone.
 func (o *outline) frame(width, height, unit float64) frame {

@@ -1,10 +1,15 @@
 package curve
 
-import "example.com/walewise/gauge"
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+)
 
 // Join returns one edge made of others, each on top of the one before it. Its size is
-// the sum of theirs. Edges of which one is scaled keep their places to the last bit a float64 has;
-// coordinates are not rounded again.
+// the sum of theirs. Coordinates are not rounded again, so that joined edges that were
+// scaled, or are not drawn in whole thousandths of a millimetre, read back from their path
+// only within 1/1000 mm.
 //
 // It returns an [*Error] that wraps [ErrRange] if there is no edge, if one of them is the
 // zero Edge, if they have more than 20,000 segments together, or if the sum of the
@@ -27,7 +32,7 @@ func Join(edges ...Edge) (Edge, error) {
 			o.add(s.stretched(at), x, y)
 		}
 		if count := len(o.segments); count > mostSegments {
-			return Edge{}, rangeError("segments", count, "at most 20000")
+			return Edge{}, rangeError("segments", count, fmt.Sprintf("at most %d", mostSegments))
 		}
 	}
 	return newEdge(width, height, o)

@@ -20,8 +20,8 @@ const (
 // ParsePath reads an edge from SVG path data in millimetres, y downwards: one subpath from
 // the lower end to the upper end, x growing as stitches go. It may start anywhere; the
 // edge is moved to its lower end. All commands of SVG 2 but closepath are read, absolute and
-// relative ones. Coordinates, radii and the rotation of arcs are decimals, added up to 12
-// places of a millimetre and then rounded to 1/1000 mm or degree.
+// relative ones. Coordinates, radii and the rotation of arcs are decimals, of which 12
+// places count. They are added up exactly and then rounded to 1/1000 mm or degree.
 //
 // A path may go out and in, but must not fall: no stretch of it leads downwards by more
 // than 1e-9 mm.
@@ -65,7 +65,7 @@ func (p pathPoint) mirrored(q pathPoint) pathPoint { return pathPoint{2*p.x - q.
 func (r *pathReader) path() {
 	r.space()
 	if r.at == len(r.data) {
-		r.fail(ErrSyntax, 0, "a path is empty without commands")
+		r.fail(ErrSyntax, r.at, "a path is empty without commands")
 		return
 	}
 	letter := r.data[r.at]
@@ -79,21 +79,25 @@ func (r *pathReader) path() {
 	r.start, r.outline = r.here, &outline{}
 	letter -= 'M' - 'L' // lines follow without being said
 	for r.err == nil {
-		if !r.another() {
-			if r.at == len(r.data) {
+		repeated, at := r.another(), r.at
+		if !repeated {
+			if at == len(r.data) {
 				return
 			}
-			letter = r.data[r.at]
+			letter = r.data[at]
 			r.at++
 			r.space()
 		}
-		r.draw(letter)
+		r.draw(letter, at)
 	}
 }
 
-// draw reads the arguments of a command once and adds the segment.
-func (r *pathReader) draw(letter byte) {
-	at := r.at
+// draw reads the arguments of a command once and adds the segment, which is written from
+// a byte on.
+func (r *pathReader) draw(letter byte, at int) {
+	if r.err != nil {
+		return
+	}
 	if r.segments++; r.segments > mostSegments {
 		r.fail(ErrRange, at, fmt.Sprintf("a path has at most %d segments", mostSegments))
 		return
@@ -135,7 +139,7 @@ func (r *pathReader) draw(letter byte) {
 	case 'Z':
 		r.fail(ErrSyntax, at, "an edge is not closed")
 	default:
-		r.fail(ErrSyntax, at-1, "no command of path data")
+		r.fail(ErrSyntax, at, "no command of path data")
 	}
 	if r.err != nil {
 		return
@@ -146,7 +150,7 @@ func (r *pathReader) draw(letter byte) {
 		s = lineTo(x0, y0, x1, y1)
 	}
 	if s != nil && !r.outline.add(s, x1, y1) {
-		r.err = rangeError("path", fmt.Sprintf("segment %d (%c) before byte %d", r.segments, letter, r.at),
+		r.err = rangeError("path", fmt.Sprintf("segment %d (%c) at byte %d", r.segments, letter, at),
 			"a path that descends; an edge leads from its lower end up to its upper end")
 	}
 	r.here, r.curved = end, curved

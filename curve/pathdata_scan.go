@@ -91,7 +91,8 @@ func (s *pathScanner) flag() bool {
 	return s.data[s.at-1] == '1'
 }
 
-// number reads a number in units of 1e-12, halves rounded away from zero.
+// number reads a number in units of 1e-12. Places beyond them are left out, which never
+// changes how a coordinate is rounded that stands for itself.
 func (s *pathScanner) number() int64 {
 	if s.err != nil {
 		return 0
@@ -137,7 +138,7 @@ func (s *pathScanner) peek() byte {
 func (s *pathScanner) digits(d *digits, whole int) int {
 	from := s.at
 	for ; isDigit(s.peek()); s.at++ {
-		if d.value < 1e18 {
+		if d.value < 1e18 { // there is room for another
 			d.value = 10*d.value + uint64(s.peek()-'0')
 			d.exponent += whole - 1
 		} else {
@@ -174,19 +175,21 @@ func (s *pathScanner) exponent() int {
 	return sign * power
 }
 
-// digits is the number value times ten to the power exponent. The value has at most 19
-// digits.
+const mostDigits = 19
+
+// digits is the number value times ten to the power exponent. The value has at most
+// mostDigits digits.
 type digits struct {
 	value    uint64
 	exponent int
 }
 
-// units returns the number in units of 1e-12 if it is within twice the reach, as
+// units returns the number in whole units of 1e-12 if it is within twice the reach, as
 // distances are.
 func (d digits) units() (n int64, ok bool) {
 	const most = 2 * farthest
 	shift := d.exponent + placesRead
-	if d.value == 0 || shift < -19 {
+	if d.value == 0 || shift < -mostDigits {
 		return 0, true
 	}
 	value := d.value
@@ -196,16 +199,8 @@ func (d digits) units() (n int64, ok bool) {
 		}
 		value *= 10
 	}
-	if shift < 0 {
-		part := uint64(1)
-		for ; shift < 0; shift++ {
-			part *= 10
-		}
-		rest := value % part
-		value /= part
-		if rest >= part-rest {
-			value++
-		}
+	for ; shift < 0; shift++ {
+		value /= 10
 	}
-	return int64(value), value <= most
+	return int64(min(value, most)), value <= most
 }

@@ -53,6 +53,9 @@ func newProgram(d *drawing, r *rules) *program {
 		p.least, p.most = -mostLevel, mostLevel
 	}
 	p.blocks = newBlocks(&p.rules, d.rows, p.most-p.least)
+	if p.blocks[0].start+1 > r.first {
+		p.rules.based = [ways]bool{} // there is no row for it
+	}
 	return p
 }
 
@@ -87,7 +90,7 @@ const mostLevel = 100_000
 func (p *program) setBands(margin int) {
 	last := p.last()
 	p.bands = make([]band, last+1)
-	wait := max(p.rules.apart(up), p.rules.apart(down))
+	wait := max(p.rules.apart[up], p.rules.apart[down])
 	soonest, ready := 0, 0
 	cells := 0
 	for i := range p.bands {
@@ -113,12 +116,22 @@ func (p *program) setBands(margin int) {
 	}
 }
 
+// greatest returns no less than the area of any schedule within the bands.
+func (p *program) greatest() int64 {
+	area := int64(0)
+	for i := range p.last() {
+		b := &p.bands[i]
+		area += max(p.stay(i, i+1, b.low), p.stay(i, i+1, b.high), p.stay(i, i+1, 0), p.stay(i, i+1, p.d.net))
+	}
+	return area
+}
+
 // solve fills the tables from the end of the edge to its beginning.
 func (p *program) solve() {
 	cells := p.bands[p.last()].at + 1
 	tables := make([]int64, 2*cells)
 	p.togo, p.landed = tables[:cells:cells], tables[cells:]
-	if p.rules.may[up] && p.rules.may[down] && p.rules.apart(up) != p.rules.apart(down) {
+	if p.rules.may[up] && p.rules.may[down] && p.rules.apart[up] != p.rules.apart[down] {
 		p.stepped[up], p.stepped[down] = make([]int64, cells), make([]int64, cells)
 	}
 	p.togo[cells-1], p.landed[cells-1] = 0, 0

@@ -1,26 +1,27 @@
 package curve
 
+import "example.com/walewise/shaping"
+
 // search finds what can be said in few phrases. It goes from the end of the edge to its
 // beginning, one phrase after the other: after its n-th round it knows, for each block
 // and each level that a step at the block can lead to, the least area from there to the
 // end of the edge if what follows is said in up to n phrases. Whatever cannot belong to a
-// schedule within the limit any more is left out.
+// schedule within the limit is left out.
 type search struct {
 	*arrivals
-	steady  bool // no phrases of two distances in turn
-	blockAt []int
-	low     int // the levels of all bands
-	high    int
-	slack   int64
+	steady  bool  // no phrases of two distances in turn
 	limit   int64 // the greatest area of a whole schedule that is of interest
+	slack   int64
+	blockAt []int // by the rows below; -1 where no block starts
 
-	best   []int64 // for each block and level; unreachable if nothing leads on from there
-	kept   []kept
-	newest []int // for each block and level its newest entry in kept, or -1
-	round  int
-	whole  int64 // least area of a whole schedule in this round or before
-	edge   []spot
-	then   []spot
+	round   int
+	whole   int64 // least area of a whole schedule in this round or before
+	first   []opening
+	onlyEnd bool // this round is the last: only whole schedules are looked for
+
+	kept []kept
+	edge []spot // what the last round has found
+	then []spot // and this one
 }
 
 // kept is what a round has found for a place, and where what was found before stands.
@@ -36,74 +37,91 @@ type spot struct {
 	area         int64
 }
 
-func newSearch(a *arrivals, steady bool, limit int64) *search {
+// opening is the first phrase of a whole schedule, and the area of that.
+type opening struct {
+	phrase
+	round        int
+	block, level int // where it ends
+	area         int64
+}
+
+func newSearch(a *arrivals, steady bool) *search {
 	p := a.p
-	s := &search{
-		arrivals: a, steady: steady, slack: p.d.slack(), limit: limit, whole: unreachable,
-		best: make([]int64, len(p.togo)), newest: make([]int, len(p.togo)), blockAt: make([]int, p.d.rows+1),
-	}
-	fill(s.best, unreachable)
-	for i := range s.newest {
-		s.newest[i] = -1
-	}
+	s := &search{arrivals: a, steady: steady, slack: p.d.slack(), blockAt: make([]int, p.d.rows+1)}
 	for i := range s.blockAt {
 		s.blockAt[i] = -1
 	}
 	for i := range p.last() {
 		s.blockAt[p.blocks[i].start] = i
-		s.low, s.high = min(s.low, p.bands[i].low), max(s.high, p.bands[i].high)
 	}
-	s.begin()
 	return s
 }
 
-// begin does round 0: nothing follows the last step, or the base, or no step at all.
-func (s *search) begin() {
+// begin sets out within a limit. Round 0 is what has no phrase: nothing follows the last
+// step, or the base, or there is no step at all.
+func (s *search) begin(limit int64) {
 	p := s.p
+	s.limit, s.whole, s.round, s.onlyEnd = limit, unreachable, 0, false
+	s.kept, s.then, s.first = s.kept[:0], s.then[:0], s.first[:0]
+	for n := range s.cells {
+		s.cells[n].best, s.cells[n].newest = unreachable, -1
+	}
 	if p.d.net == 0 {
-		s.finish(p.stay(0, p.last(), 0))
+		s.whole = p.stay(0, p.last(), 0)
+	} else if s.isBase(p.d.net) {
+		s.whole = p.stay(0, p.last(), p.d.net)
 	}
 	for i := range p.last() {
-		s.reach(i, p.d.net, p.stay(i, p.last(), p.d.net))
+		if p.bands[i].holds(p.d.net) {
+			s.reach(i, p.d.net, p.cell(i, p.d.net), p.stay(i, p.last(), p.d.net))
+		}
 	}
-	if change := p.d.net; s.isBase(0, change) {
-		s.finish(p.stay(0, p.last(), change))
-	}
-	s.next()
+	s.keep()
 }
 
 // again does one round more and reports whether it had anything to do.
-func (s *search) again() bool {
+func (s *search) again(last bool) bool {
 	if len(s.edge) == 0 {
 		return false
 	}
 	s.round++
+	s.onlyEnd = last
 	for _, from := range s.edge {
 		s.endsAt(from)
 	}
-	s.next()
+	s.keep()
 	return true
 }
 
-// next keeps what a round has found.
-func (s *search) next() {
+// schedule returns the schedule that ties choose among those of so many phrases as there
+// were rounds, whose area is within a limit; toward is the sign of stitches that go where
+// levels rise.
+func (s *search) schedule(limit int64, toward int) shaping.Schedule {
+	if s.round > 0 {
+		return s.tell(limit).choose(toward)
+	}
+	if s.p.d.net == 0 {
+		return nil
+	}
+	return shaping.Schedule{{Row: s.p.blocks[0].start + 1, Stitches: -toward * s.p.d.net}} // the base
+}
+
+// keep keeps what a round has found.
+func (s *search) keep() {
 	s.edge, s.then = s.then, s.edge[:0]
 	for i := range s.edge {
 		spot := &s.edge[i]
-		at := s.p.cell(spot.block, spot.level)
-		spot.area = s.best[at]
-		s.kept = append(s.kept, kept{s.round, spot.area, s.newest[at]})
-		s.newest[at] = len(s.kept) - 1
+		c := &s.cells[s.p.cell(spot.block, spot.level)]
+		spot.area = c.best
+		s.kept = append(s.kept, kept{s.round, c.best, c.newest})
+		c.newest = len(s.kept) - 1
 	}
 }
 
 // onward returns the least area to the end of the edge after a step at a block that led to
 // a level, said in up to so many phrases.
 func (s *search) onward(block, level, phrases int) int64 {
-	if !s.p.bands[block].holds(level) {
-		return unreachable
-	}
-	for n := s.newest[s.p.cell(block, level)]; n >= 0; n = s.kept[n].older {
+	for n := s.cells[s.p.cell(block, level)].newest; n >= 0; n = s.kept[n].older {
 		if s.kept[n].round <= phrases {
 			return s.kept[n].area
 		}
@@ -111,54 +129,32 @@ func (s *search) onward(block, level, phrases int) int64 {
 	return unreachable
 }
 
-// finish notes a whole schedule.
-func (s *search) finish(area int64) {
-	if area < s.whole {
-		s.whole = area
-		s.limit = min(s.limit, area+s.slack)
-	}
-}
-
 // reach notes that after a step at a block that led to a level so much area follows.
-func (s *search) reach(block, level int, area int64) {
-	if !s.p.bands[block].holds(level) {
+func (s *search) reach(block, level, at int, area int64) {
+	c := &s.cells[at]
+	if area >= c.best || c.stepped+area > s.limit || s.onlyEnd {
 		return
 	}
-	at := s.p.cell(block, level)
-	if area >= s.best[at] || s.stepped[at]+area > s.limit {
-		return
-	}
-	if n := s.newest[at]; s.best[at] == unreachable || n >= 0 && s.kept[n].area == s.best[at] {
+	if c.newest < 0 && c.best == unreachable || c.newest >= 0 && s.kept[c.newest].area == c.best {
 		s.then = append(s.then, spot{block, level, area}) // the first time in this round
 	}
-	s.best[at] = area
+	c.best = area
 }
 
-// isBase reports whether such a step at a block is the base of a schedule that begins
-// with it.
-func (s *search) isBase(block, change int) bool {
-	if block > 0 || change == 0 || s.p.last() == 0 {
+// isBase reports whether such a step may be the base of a schedule that begins with it.
+func (s *search) isBase(change int) bool {
+	if change == 0 || s.p.last() == 0 {
 		return false
 	}
 	w := wayOf(change)
-	return s.p.rules.isBased(w) && s.p.blocks[0].sizes[w].allow(change*w.sign())
+	return s.p.rules.based[w] && s.p.blocks[0].sizes[w].allow(change*w.sign())
 }
 
-// may reports whether a step of a phrase may stand at a block.
+// may reports whether a step of a phrase may stand at a block. A step at the first is the
+// base where one is named.
 func (s *search) may(block, change int) bool {
 	w := wayOf(change)
-	return s.p.blocks[block].sizes[w].allow(change*w.sign()) && !(block == 0 && s.p.rules.isBased(w))
-}
-
-// begins notes the schedules in which such a step at a block is the first one of all, or
-// the first after the base, if before it that many stitches were gone.
-func (s *search) begins(block, before, change int, area int64) {
-	switch p := s.p; {
-	case before == 0:
-		s.finish(p.stay(0, block, 0) + area)
-	case s.isBase(0, before) && block >= p.blocks[0].next[wayOf(change)]:
-		s.finish(p.stay(0, block, before) + area)
-	}
+	return s.p.blocks[block].sizes[w].allow(change*w.sign()) && !(block == 0 && s.p.rules.based[w])
 }
 
 // endsAt goes through the phrases that end with a step to a place.
@@ -169,11 +165,11 @@ func (s *search) endsAt(from spot) {
 		if size.most == 0 {
 			continue
 		}
+		b := &p.bands[from.block]
 		for stitches := size.least; stitches <= size.most; stitches++ {
 			change := stitches * w.sign()
-			before := from.level - change
-			if before < s.low || before > s.high {
-				break
+			if before := from.level - change; !b.holds(before) {
+				break // what is that far off is not stepped from
 			}
 			if s.may(from.block, change) {
 				s.endsWith(from, change, w)
@@ -185,62 +181,108 @@ func (s *search) endsAt(from spot) {
 // endsWith goes through the phrases of such steps that end with one to a place.
 func (s *search) endsWith(from spot, change int, w way) {
 	p, before := s.p, from.level-change
-	s.begins(from.block, before, change, from.area)
-	every := p.rules.every(change)
-	start := p.blocks[from.block].start
+	apart, every := p.rules.apart[w], p.rules.inTurn(change)
+	begin := p.blocks[from.block].start
+	rest := from.area + s.cells[p.cell(from.block, before)].along
+	s.begins(from, from.block, before, phrase{change: change, turn: [2]int{p.d.rows, p.d.rows}, times: 1}, from.area)
 	for i := from.block - 1; i >= 0; i-- {
-		distance := start - p.blocks[i].start
-		if distance < p.rules.apart(w) {
+		distance := begin - p.blocks[i].start
+		if distance < apart {
 			continue
 		}
-		if !p.bands[i].holds(before) {
+		b := &p.bands[i]
+		if !b.holds(before) {
 			break
 		}
-		area := from.area + p.stay(i, from.block, before)
-		if s.there[p.cell(i, before)]+area > s.limit {
-			break // stepping there sooner still makes it no less
+		n := b.at + before - b.low
+		c := &s.cells[n]
+		area := rest - c.along
+		if c.there+area > s.limit {
+			break // to be there sooner still makes it no less
 		}
-		s.reach(i, before, area)
-		s.goesOn(spot{i, before, area}, change, distance, distance)
+		if c.stepped+area > s.limit {
+			continue
+		}
+		s.reach(i, before, n, area)
+		s.goesOn(from, spot{i, before, area}, change, distance, distance)
 		if s.steady {
 			continue
 		}
-		s.goesOn(spot{i, before, area}, change, distance, distance+every)
-		if distance-every >= p.rules.apart(w) {
-			s.goesOn(spot{i, before, area}, change, distance, distance-every)
+		s.goesOn(from, spot{i, before, area}, change, distance, distance+every)
+		if distance-every >= apart {
+			s.goesOn(from, spot{i, before, area}, change, distance, distance-every)
 		}
 	}
 }
 
-// goesOn goes through the longer phrases: from the second step on, seen from the end, with
-// the distances last and other in turn.
-func (s *search) goesOn(at spot, change, last, other int) {
+// goesOn goes through the longer phrases of such steps to a place: at is that of the step
+// before the last one, and from there on the distances are, seen from the end, last and
+// other in turn.
+func (s *search) goesOn(from, at spot, change, last, other int) {
 	p := s.p
+	turning := 0
+	if last != other {
+		turning = 1
+	}
+	next, then := other, last
 	for distances := 1; s.may(at.block, change); distances++ {
 		// The step at this place belongs to the phrase.
-		whole := last == other || distances >= 3
 		before := at.level - change
-		if whole {
-			s.begins(at.block, before, change, at.area)
+		if turning == 0 || distances >= 3 {
+			turn := [2]int{last, other}
+			if distances%2 == 0 {
+				turn = [2]int{other, last}
+			}
+			s.begins(from, at.block, before, phrase{change: change, turn: turn, times: distances + 1}, at.area)
 		}
-		distance := last
-		if distances%2 == 1 {
-			distance = other
-		}
-		row := p.blocks[at.block].start - distance
-		if row < 0 {
+		row := p.blocks[at.block].start - next
+		if row < 0 || s.blockAt[row] < 0 {
 			return
 		}
 		i := s.blockAt[row]
-		if i < 0 || !p.bands[i].holds(before) {
+		here, b := &p.bands[at.block], &p.bands[i]
+		if !b.holds(before) || !here.holds(before) {
 			return
 		}
-		at = spot{i, before, at.area + p.stay(i, at.block, before)}
-		if s.stepped[p.cell(i, before)]+at.area > s.limit {
+		n := b.at + before - b.low
+		c := &s.cells[n]
+		at = spot{i, before, at.area + s.cells[here.at+before-here.low].along - c.along}
+		if c.stepped+at.area > s.limit {
 			return
 		}
-		if last == other || distances >= 2 {
-			s.reach(at.block, at.level, at.area)
+		if turning == 0 || distances >= 2 {
+			s.reach(i, before, n, at.area)
 		}
+		next, then = then, next
 	}
+}
+
+// begins notes the schedules in which such a step at a block is the first one of all, or
+// the first after the base, if before it that many stitches were gone.
+func (s *search) begins(from spot, block, before int, f phrase, area int64) {
+	p := s.p
+	switch {
+	case before == 0:
+	case s.isBase(before) && block >= p.blocks[0].next[wayOf(f.change)]:
+		f.base = before
+	default:
+		return
+	}
+	b := &p.bands[block]
+	if !b.holds(before) {
+		return
+	}
+	area += s.cells[b.at+before-b.low].along
+	if area > s.limit || area > s.whole+s.slack {
+		return
+	}
+	if area < s.whole {
+		if area < s.whole-s.slack {
+			s.first = s.first[:0]
+		}
+		s.whole = area
+		s.limit = min(s.limit, area+s.slack)
+	}
+	f.lead, f.area = block, area-from.area
+	s.first = append(s.first, opening{f, s.round, from.block, from.level, area})
 }

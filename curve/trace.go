@@ -41,7 +41,7 @@ func (d Drawing) Trace(r shaping.Rules, how Phrasing) (Result, error) {
 	if !ok {
 		return Result{}, d.infeasible(r)
 	}
-	return Result{schedule, d.measure(schedule, rules.firstRow())}, nil
+	return Result{schedule, d.measure(schedule, rules.first)}, nil
 }
 
 // trace returns the schedule, and false if there is none.
@@ -61,12 +61,13 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 		t := ties{p, limit}
 		steps, found := t.sole()
 		if found == several {
-			a := newArrivals(p)
+			a := newArrivals(p, nil)
 			if a.leaves > limit {
-				s := newSearch(a, how.Steady, limit)
-				for s.whole > limit && s.again() {
+				s := newSearch(a, how.Steady)
+				s.begin(limit)
+				for s.whole > limit && s.again(false) {
 				}
-				return s.tell(s.round, limit).choose(d.toward()), true
+				return s.schedule(limit, d.toward()), true
 			}
 		}
 		if found == sole {

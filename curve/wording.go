@@ -88,60 +88,76 @@ func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
 		w.All = []Wording{w.Trace}
 		return w, nil
 	}
-	for margin := d.wide(); ; margin *= 3 {
-		found, whole := d.inFew(rules, how, margin)
-		if !whole && margin < 30*d.wide() {
-			continue
-		}
-		for _, schedule := range found {
-			w.All = append(w.All, words(schedule))
-		}
-		return w, nil
+	for _, schedule := range d.inFew(rules, how) {
+		w.All = append(w.All, words(schedule))
 	}
+	return w, nil
 }
 
-// wide returns a margin about the drawing that is all there is, or of a drawing that turns
-// is hardly ever left.
-func (d Drawing) wide() int {
-	if !d.turns {
-		return d.d.net
-	}
-	low, high := d.d.span(0, d.d.rows)
-	return high - low + 4
-}
-
-// inFew returns the schedules for each number of phrases, looking only as far as margin
-// levels from the drawing. It reports whether no schedule further out can be nearer.
-func (d Drawing) inFew(r *rules, how Phrasing, margin int) (found []shaping.Schedule, whole bool) {
+// inFew returns the schedules for each number of phrases that brings something.
+//
+// It looks for those within a limit to the area, and then within ever greater ones for the
+// smaller numbers of phrases that were not found: the fewer phrases, the more schedules
+// lie within what the best of them needs, but the fewer rounds it takes to find it.
+func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 	p := newProgram(d.d, r)
+	margin := narrow
 	p.setBands(margin)
 	p.solve()
-	a := newArrivals(p)
-	slack := d.d.slack()
-	least := p.togoAt(0, 0)
-	s := newSearch(a, how.Steady, unreachable)
-	whole = true
-	for before := int64(unreachable); ; {
-		if s.whole < before-slack {
-			limit := s.whole + slack
-			if s.whole <= least+slack {
-				limit = least + slack // the trace
-			}
-			found = append(found, s.tell(s.round, limit).choose(d.toward()))
-			before = s.whole
+	a := newArrivals(p, nil)
+	least, slack := p.togoAt(0, 0), d.d.slack()
+	s := newSearch(a, how.Steady)
+
+	found := make([]shaping.Schedule, how.Most+1)
+	areas := make([]int64, how.Most+1)
+	fill(areas, unreachable)
+	most := how.Most
+	for excess := max(least/16, d.d.unit/8, 1); most >= 0; excess *= 2 {
+		limit := least + excess
+		for a.leaves <= limit+slack {
+			margin *= 2
+			p.setBands(margin)
+			p.solve()
+			a = newArrivals(p, a.cells)
+			s.arrivals = a
 		}
-		whole = whole && (a.leaves >= unreachable || s.whole+slack < a.leaves)
-		if s.whole <= least+slack || s.round == how.Most || !s.again() {
-			return found, whole
+		fewest, before := most+1, int64(unreachable)
+		s.begin(limit)
+		for n := 0; n <= most && (n == 0 || s.again(n == most)); n++ {
+			if s.whole > limit || s.whole >= before-slack {
+				continue
+			}
+			within := s.whole + slack
+			if s.whole <= least+slack {
+				within = least + slack // the trace
+			}
+			areas[n], found[n] = s.whole, s.schedule(within, d.toward())
+			fewest, before = min(fewest, n), s.whole
+			if s.whole <= least+slack {
+				break
+			}
+		}
+		most = fewest - 1
+		if limit >= p.greatest() {
+			break // no schedule is further away
 		}
 	}
+	var nearer []shaping.Schedule
+	before := int64(unreachable)
+	for n, area := range areas {
+		if area < before-slack {
+			nearer = append(nearer, found[n])
+			before = area
+		}
+	}
+	return nearer
 }
 
 // wording says a schedule.
 func (d Drawing) wording(s shaping.Schedule, r shaping.Rules, of *rules, steady bool) Wording {
-	w := Wording{Result: Result{s, d.measure(s, of.firstRow())}}
+	w := Wording{Result: Result{s, d.measure(s, of.first)}}
 	rest := s
-	if len(s) > 0 && s[0].Row == of.firstRow() && of.isBased(wayOf(-d.toward()*s[0].Stitches)) {
+	if len(s) > 0 && s[0].Row == of.first && of.based[wayOf(-d.toward()*s[0].Stitches)] {
 		w.Base, rest = s[0].Stitches, s[1:]
 	}
 	w.Phrases = r.Phrases(rest, steady)

@@ -1,0 +1,3 @@
+module example.com/walewise/internal/pathlengths
+
+go 1.26.0
