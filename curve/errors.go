@@ -23,13 +23,15 @@ type Error struct {
 	Want  string // what is allowed, or why it does not work
 
 	// Rule is the name of the rule that blocks an infeasible request, as
-	// "most" or "single.phase"; empty if no single rule does.
+	// "most" or "single.phase", those of rules for coming stitches as "coming.most" where
+	// stitches go as well; empty if no single rule does.
 	Rule string
-	// Nearest are requests close to an infeasible one that do work, each of
-	// them tried; there is at least one.
+	// Asked is an infeasible request, and Nearest are requests close to it that do work,
+	// each of them tried; there is at least one.
+	Asked   Request
 	Nearest []Request
 
-	Err error // ErrRange or ErrInfeasible
+	Err error // ErrRange, ErrInfeasible or ErrSyntax
 }
 
 // Request is what [Trace] is asked beside the edge. Stitches go if their number is
@@ -47,15 +49,29 @@ func (e *Error) Error() string {
 		if i == 0 {
 			word = "; what works: "
 		}
-		fmt.Fprintf(&b, "%s%d stitches in %d rows", word, r.Stitches, r.Rows)
+		b.WriteString(word + r.unlike(e.Asked))
+	}
+	return b.String()
+}
+
+// unlike says in what a request differs from another.
+func (q Request) unlike(asked Request) string {
+	var differs []string
+	if q.Stitches != asked.Stitches {
+		differs = append(differs, fmt.Sprintf("%d stitches", q.Stitches))
+	}
+	if q.Rows != asked.Rows {
+		differs = append(differs, fmt.Sprintf("%d rows", q.Rows))
+	}
+	for _, side := range sidesOf(asked.Rules) {
+		mine, other := side.of(&q.Rules), side.of(&asked.Rules)
 		for _, rule := range ruleList() {
-			if rule.name == e.Rule {
-				rules := r.Rules.For(-r.Stitches)
-				fmt.Fprintf(&b, " with %s %d", rule.name, *rule.of(&rules))
+			if value := *rule.of(mine); value != *rule.of(other) {
+				differs = append(differs, fmt.Sprintf("%s%s %d", side.prefix, rule.name, value))
 			}
 		}
 	}
-	return b.String()
+	return strings.Join(differs, " and ")
 }
 
 // Unwrap returns the kind of the error.

@@ -3,6 +3,7 @@ package curve
 import (
 	"fmt"
 	"sort"
+	"strings"
 
 	"example.com/walewise/shaping"
 )
@@ -26,92 +27,175 @@ func ruleList() []rule {
 		{"plain", 0, false, func(r *shaping.Rules) *int { return &r.Plain }},
 		{"phase", 0, false, func(r *shaping.Rules) *int { return &r.Phase }},
 		{"single.phase", 0, true, func(r *shaping.Rules) *int { return &r.Single.Phase }},
+		{"severalUntil", 0, false, func(r *shaping.Rules) *int { return &r.SeveralUntil }},
 	}
 }
 
-// works reports whether the request can be traced.
-func (q Request) works() bool {
+// side is the rules for stitches that go, or those for stitches that come.
+type side struct {
+	prefix string
+	of     func(*shaping.Rules) *shaping.Rules
+}
+
+func sidesOf(r shaping.Rules) []side {
+	sides := []side{{"", func(r *shaping.Rules) *shaping.Rules { return r }}}
+	if r.Coming != nil {
+		sides = append(sides, side{"coming.", func(r *shaping.Rules) *shaping.Rules { return r.Coming }})
+	}
+	return sides
+}
+
+// loose is one rule of one side, as asked for.
+type loose struct {
+	rule
+	side  side
+	value int
+}
+
+func (l loose) name() string { return l.side.prefix + l.rule.name }
+
+// with returns rules with another value of one.
+func (l loose) with(r shaping.Rules, value int) shaping.Rules {
+	if r.Coming != nil {
+		coming := *r.Coming
+		r.Coming = &coming
+	}
+	*l.of(l.side.of(&r)) = value
+	return r
+}
+
+// looseRules returns the rules that hold for the steps of the drawing.
+func (d Drawing) looseRules(r shaping.Rules) []loose {
+	var list []loose
+	for n, side := range sidesOf(r) {
+		if !d.turns && n == 0 && d.toward() < 0 && r.Coming != nil || !d.turns && n == 1 && d.toward() > 0 {
+			continue
+		}
+		for _, rule := range ruleList() {
+			own := side.of(&r)
+			if !rule.forSingle || !own.Single.IsZero() {
+				list = append(list, loose{rule, side, *rule.of(own)})
+			}
+		}
+	}
+	return list
+}
+
+// works reports whether a request can be traced. Of an edge that turns only the rules can
+// be others than those of the drawing.
+func (d Drawing) works(q Request) bool {
+	if d.turns {
+		rules, err := d.rules(q.Rules)
+		if err != nil {
+			return false
+		}
+		_, ok := d.trace(rules, Phrasing{})
+		return ok
+	}
 	return feasible(abs(q.Stitches), q.Rows, newRules(q.Rules.For(-q.Stitches), shaping.Rules{}, false))
 }
 
-// with returns the request with another value of a rule for its own steps.
-func (q Request) with(r rule, value int) Request {
-	if q.Stitches < 0 && q.Rules.Coming != nil {
-		coming := *q.Rules.Coming
-		*r.of(&coming) = value
-		q.Rules.Coming = &coming
-	} else {
-		*r.of(&q.Rules) = value
-	}
-	return q
-}
-
-// infeasible returns the error for a request that does not work. It blames the first
-// rule without which it would work, and names requests that do: that rule loosened as
-// little as need be, more rows, fewer stitches.
+// infeasible returns the error for rules that leave no way. It blames the first rule
+// without which there would be one, and names requests that work: each such rule loosened as
+// little as need be, more rows, fewer stitches; and if no rule alone is to blame, several
+// loosened together.
 func (d Drawing) infeasible(r shaping.Rules) error {
 	q := Request{d.stitches, d.d.rows, r}
 	e := &Error{
-		What:  "stitches",
-		Given: fmt.Sprintf("%d in %d rows", q.Stitches, q.Rows),
-		Want:  "the rules together leave no way",
-		Err:   ErrInfeasible,
+		What: "stitches", Given: fmt.Sprintf("%d in %d rows", q.Stitches, q.Rows),
+		Want: "the rules together leave no way", Asked: q, Err: ErrInfeasible,
 	}
-	rules := q.Rules.For(-q.Stitches)
-	for _, r := range ruleList() {
-		if r.forSingle && rules.Single.IsZero() {
+	for _, l := range d.looseRules(r) {
+		if !d.works(Request{q.Stitches, q.Rows, l.with(r, l.free)}) {
 			continue
 		}
-		if value := *r.of(&rules); q.with(r, r.free).works() {
-			e.Rule = r.name
-			e.Want = fmt.Sprintf("the rule %s %d leaves no way", r.name, value)
-			e.Nearest = append(e.Nearest, q.loosened(r, value))
-			break
+		if e.Rule == "" {
+			e.Rule = l.name()
+			e.Want = fmt.Sprintf("the rule %s %d leaves no way", e.Rule, l.value)
 		}
+		e.Nearest = append(e.Nearest, Request{q.Stitches, q.Rows, d.loosened(q, l)})
 	}
-	if near, ok := nearest(MaxRows-q.Rows, func(by int) Request {
-		return Request{q.Stitches, q.Rows + by, q.Rules}
-	}); ok {
-		e.Nearest = append(e.Nearest, near)
+	if e.Rule == "" {
+		together, names := d.together(q)
+		e.Nearest = append(e.Nearest, together)
+		e.Want = fmt.Sprintf("the rules %s together leave no way", strings.Join(names, " and "))
 	}
-	fewer := func(by int) Request { return Request{q.Stitches - by*sign(q.Stitches), q.Rows, q.Rules} }
-	if near, ok := nearest(abs(q.Stitches)-1, fewer); ok {
-		e.Nearest = append(e.Nearest, near)
-	}
-	if len(e.Nearest) == 0 {
-		e.Nearest = []Request{fewer(abs(q.Stitches))} // no stitches and no steps
+	if !d.turns {
+		e.Nearest = append(e.Nearest, d.otherSizes(q)...)
 	}
 	return e
 }
 
-// loosened returns the request with the rule loosened from value as little as need
-// be; without the rule it works.
-func (q Request) loosened(r rule, value int) Request {
-	toward, count := -1, value-r.free
-	if r.name == "most" {
-		toward, count = 1, abs(q.Stitches)-value
+// otherSizes returns the nearest requests of more rows and of fewer stitches that work.
+func (d Drawing) otherSizes(q Request) []Request {
+	var sizes []Request
+	if by, ok := nearest(MaxRows-q.Rows, func(by int) bool {
+		return d.works(Request{q.Stitches, q.Rows + by, q.Rules})
+	}); ok {
+		sizes = append(sizes, Request{q.Stitches, q.Rows + by, q.Rules})
 	}
-	near, ok := nearest(count, func(by int) Request { return q.with(r, value+toward*by) })
-	if !ok {
-		near = q.with(r, r.free)
+	fewer := func(by int) Request { return Request{q.Stitches - by*sign(q.Stitches), q.Rows, q.Rules} }
+	if by, ok := nearest(abs(q.Stitches)-1, func(by int) bool { return d.works(fewer(by)) }); ok {
+		sizes = append(sizes, fewer(by))
 	}
-	return near
+	return sizes
 }
 
-// nearest returns the first request that works of those that differ by 1, 2, ...,
-// most from one that does not. It takes for granted that all further ones work too;
-// where that fails it may miss the first, or find none.
-func nearest(most int, differing func(by int) Request) (q Request, ok bool) {
+// loosened returns the rules of a request with one of them loosened as little as need be;
+// without it the request works.
+func (d Drawing) loosened(q Request, l loose) shaping.Rules {
+	toward, count := -1, l.value-l.free
+	switch l.rule.name {
+	case "most":
+		toward, count = 1, max(abs(q.Stitches)-l.value, 0)
+	case "severalUntil":
+		toward, count = 1, max(q.Rows-l.value, 0)
+	}
+	try := func(by int) shaping.Rules { return l.with(q.Rules, l.value+toward*by) }
+	by, ok := nearest(count, func(by int) bool { return d.works(Request{q.Stitches, q.Rows, try(by)}) })
+	if !ok {
+		return l.with(q.Rules, l.free)
+	}
+	return try(by)
+}
+
+// together returns a request that works with several rules loosened, as few and as little
+// as need be, and their names. Without any rule each request works.
+func (d Drawing) together(q Request) (Request, []string) {
+	list, free := d.looseRules(q.Rules), q
+	for _, l := range list {
+		free.Rules = l.with(free.Rules, l.free)
+	}
+	// Back to what was asked, one rule after the other, where that still works.
+	var blocking []loose
+	for _, l := range list {
+		if kept := (Request{q.Stitches, q.Rows, l.with(free.Rules, l.value)}); d.works(kept) {
+			free = kept
+		} else {
+			blocking = append(blocking, l)
+		}
+	}
+	var names []string
+	for _, l := range blocking {
+		asked := Request{q.Stitches, q.Rows, l.with(free.Rules, l.value)}
+		free.Rules = d.loosened(asked, l)
+		names = append(names, fmt.Sprintf("%s %d", l.name(), l.value))
+	}
+	return free, names
+}
+
+// nearest returns the first number from 1 to most that works. It takes for granted that
+// all greater ones work too; where that fails it may miss the first, or find none.
+func nearest(most int, works func(by int) bool) (by int, ok bool) {
 	// Ever longer strides up to the first that works, then the gap before it.
 	fails, by := 0, 1
-	for by < most && !differing(by).works() {
+	for by < most && !works(by) {
 		fails, by = by, 2*by
 	}
 	by = min(by, most)
 	if by < 1 {
-		return q, false
+		return 0, false
 	}
-	by = fails + 1 + sort.Search(by-fails-1, func(i int) bool { return differing(fails + 1 + i).works() })
-	q = differing(by)
-	return q, q.works()
+	by = fails + 1 + sort.Search(by-fails-1, func(i int) bool { return works(fails + 1 + i) })
+	return by, works(by)
 }

@@ -82,8 +82,9 @@ func (p *program) togoAt(block, level int) int64 {
 	}
 }
 
-// mostLevel bounds the levels of an edge that turns.
-const mostLevel = 100_000
+// mostLevel bounds the levels of an edge that turns: no schedule that strays further is
+// looked at.
+const mostLevel = 2 * MaxStitches
 
 // setBands lays the bands about the drawing, margin levels wide on each side. Where the
 // rules do not let a schedule keep up with the drawing they reach down to where it can be.
