@@ -1,5 +1,7 @@
 package curve
 
+import "slices"
+
 // arrivals says what the way to a place costs at least: the program from the beginning of
 // the edge instead of from its end.
 type arrivals struct {
@@ -7,6 +9,9 @@ type arrivals struct {
 	cells []cell // for each block and level of its band
 	// leaves is no more than the area of any schedule that leaves the bands.
 	leaves int64
+
+	ready   [ways][]int64 // least area to a level where a step of each way may stand
+	scratch []int64
 }
 
 // cell is what is known of a block and a level. Areas are unreachable where no schedule
@@ -21,49 +26,49 @@ type cell struct {
 	newest  int   // place where the search keeps that, or -1
 }
 
-// newArrivals reuses the memory of cells.
-func newArrivals(p *program, cells []cell) *arrivals {
-	if cap(cells) < len(p.togo) {
-		cells = make([]cell, len(p.togo))
-	}
-	a := &arrivals{p: p, cells: cells[:len(p.togo)], leaves: unreachable}
-	n := 0
-	for i := range p.bands {
-		for level := p.bands[i].low; level <= p.bands[i].high; level++ {
-			a.cells[n] = cell{along: p.stay(0, i, level), stepped: unreachable, there: unreachable}
-			n++
-		}
-	}
-	ready := [ways][]int64{up: make([]int64, len(p.togo))}
-	if p.rules.may[down] {
-		ready[down] = make([]int64, len(p.togo))
-	}
-	for w := range ways {
-		fill(ready[w], unreachable)
-	}
-	if p.bands[0].holds(0) {
-		a.cells[p.cell(0, 0)].there = 0
-		for w := range ways {
-			if ready[w] != nil {
-				ready[w][p.cell(0, 0)] = 0
-			}
-		}
-	}
-	widest := 0
-	for i := range p.bands {
-		widest = max(widest, p.bands[i].size())
-	}
-	stepped := make([]int64, widest)
-	for i := range p.last() {
-		a.arrive(i, ready, stepped[:p.bands[i].size()])
-	}
+func newArrivals(p *program) *arrivals {
+	a := &arrivals{p: p}
+	a.fill()
 	return a
 }
 
+// fill fills the cells for the bands that the program has now.
+func (a *arrivals) fill() {
+	p, cells, widest := a.p, len(a.p.togo), 0
+	a.cells, a.leaves = slices.Grow(a.cells[:0], cells)[:cells], unreachable
+	n := 0
+	for i := range p.bands {
+		b := &p.bands[i]
+		for level := b.low; level <= b.high; level++ {
+			a.cells[n] = cell{along: p.stay(0, i, level), stepped: unreachable, there: unreachable}
+			n++
+		}
+		widest = max(widest, b.size())
+	}
+	for w := range ways {
+		if p.rules.may[w] {
+			a.ready[w] = slices.Grow(a.ready[w][:0], cells)[:cells]
+			fill(a.ready[w], unreachable)
+		}
+	}
+	if p.bands[0].holds(0) {
+		begin := p.cell(0, 0)
+		a.cells[begin].there = 0
+		for w := range ways {
+			if p.rules.may[w] {
+				a.ready[w][begin] = 0
+			}
+		}
+	}
+	a.scratch = slices.Grow(a.scratch[:0], widest)[:widest]
+	for i := range p.last() {
+		a.arrive(i, a.scratch[:p.bands[i].size()])
+	}
+}
+
 // arrive fills what concerns the steps at a block, and passes on what follows from it.
-// ready holds the least area to a level where a step of each way may stand.
-func (a *arrivals) arrive(i int, ready [ways][]int64, stepped []int64) {
-	p, b := a.p, &a.p.bands[i]
+func (a *arrivals) arrive(i int, stepped []int64) {
+	p, b, ready := a.p, &a.p.bands[i], &a.ready
 	from, to := b.at, b.at+b.size()
 	fill(stepped, unreachable)
 	if size := p.blocks[i].sizes[up]; size.most > 0 {
@@ -87,7 +92,7 @@ func (a *arrivals) arrive(i int, ready [ways][]int64, stepped []int64) {
 			next.there = min(next.there, c.there+next.along-c.along)
 		}
 		for w := range ways {
-			if ready[w] == nil {
+			if !p.rules.may[w] {
 				continue
 			}
 			if r := ready[w][from+n]; r < unreachable && at {

@@ -90,7 +90,7 @@ const mostLevel = 2 * MaxStitches
 // rules do not let a schedule keep up with the drawing they reach down to where it can be.
 func (p *program) setBands(margin int) {
 	last := p.last()
-	p.bands = make([]band, last+1)
+	p.bands = slices.Grow(p.bands[:0], last+1)[:last+1]
 	wait := max(p.rules.apart[up], p.rules.apart[down])
 	soonest, ready := 0, 0
 	cells := 0
@@ -130,10 +130,12 @@ func (p *program) greatest() int64 {
 // solve fills the tables from the end of the edge to its beginning.
 func (p *program) solve() {
 	cells := p.bands[p.last()].at + 1
-	tables := make([]int64, 2*cells)
-	p.togo, p.landed = tables[:cells:cells], tables[cells:]
-	if p.rules.may[up] && p.rules.may[down] && p.rules.apart[up] != p.rules.apart[down] {
-		p.stepped[up], p.stepped[down] = make([]int64, cells), make([]int64, cells)
+	p.togo, p.landed = slices.Grow(p.togo[:0], cells)[:cells], slices.Grow(p.landed[:0], cells)[:cells]
+	if p.rules.may[down] && p.rules.apart[up] != p.rules.apart[down] {
+		for w := range ways {
+			p.stepped[w] = slices.Grow(p.stepped[w][:0], cells)[:cells]
+			p.stepped[w][cells-1] = unreachable
+		}
 	}
 	p.togo[cells-1], p.landed[cells-1] = 0, 0
 	end := &p.bands[p.last()]

@@ -9,10 +9,11 @@ import "example.com/walewise/shaping"
 // schedule within the limit is left out.
 type search struct {
 	*arrivals
-	steady  bool  // no phrases of two distances in turn
-	limit   int64 // the greatest area of a whole schedule that is of interest
-	slack   int64
-	blockAt []int // by the rows below; -1 where no block starts
+	steady   bool  // no phrases of two distances in turn
+	limit    int64 // the greatest area of a whole schedule that is of interest
+	slack    int64
+	blockAt  []int // by the rows below; -1 where no block starts
+	footings []footing
 
 	round   int
 	whole   int64 // least area of a whole schedule in this round or before
@@ -22,6 +23,25 @@ type search struct {
 	kept []kept
 	edge []spot // what the last round has found
 	then []spot // and this one
+}
+
+// footing is what is often asked of a block.
+type footing struct {
+	start     int // rows below it
+	low, high int // levels of its band
+	zero      int // place of level 0 in the cells, in its band or not
+	sizes     [ways]sizes
+}
+
+// holds reports whether the band of the block holds a level.
+func (l *footing) holds(level int) bool { return l.low <= level && level <= l.high }
+
+// may reports whether a step of a phrase may stand at the block.
+func (l *footing) may(change int) bool {
+	if change > 0 {
+		return l.sizes[up].allow(change)
+	}
+	return l.sizes[down].allow(-change)
 }
 
 // kept is what a round has found for a place, and where what was found before stands.
@@ -47,18 +67,57 @@ type opening struct {
 
 func newSearch(a *arrivals, steady bool) *search {
 	p := a.p
-	s := &search{arrivals: a, steady: steady, slack: p.d.slack(), blockAt: make([]int, p.d.rows+1)}
+	s := &search{steady: steady, slack: p.d.slack(), blockAt: make([]int, p.d.rows+1), footings: make([]footing, len(p.blocks))}
 	for i := range s.blockAt {
 		s.blockAt[i] = -1
 	}
 	for i := range p.last() {
 		s.blockAt[p.blocks[i].start] = i
 	}
+	s.set(a)
 	return s
 }
 
-// begin sets out within a limit. Round 0 is what has no phrase: nothing follows the last
-// step, or the base, or there is no step at all.
+// set gives the search other bands to look in.
+func (s *search) set(a *arrivals) {
+	s.arrivals = a
+	p := a.p
+	for i := range s.footings {
+		b, k := &p.bands[i], &p.blocks[i]
+		l := footing{start: k.start, low: b.low, high: b.high, zero: b.at - b.low, sizes: k.sizes}
+		for w := range ways {
+			// A step at the first block is the base where one is named.
+			if l.sizes[w].most == 0 || i == 0 && p.rules.based[w] {
+				l.sizes[w] = sizes{1, 0}
+			}
+		}
+		s.footings[i] = l
+	}
+}
+
+// wordless returns the area of the schedule that has no phrase, only a base or no step at
+// all; unreachable if there is none.
+func (s *search) wordless() int64 {
+	p := s.p
+	switch {
+	case p.d.net == 0:
+		return p.stay(0, p.last(), 0)
+	case s.isBase(p.d.net):
+		return p.stay(0, p.last(), p.d.net)
+	}
+	return unreachable
+}
+
+// bare returns the schedule that has no phrase; toward is the sign of stitches that go
+// where levels rise.
+func (s *search) bare(toward int) shaping.Schedule {
+	if s.p.d.net == 0 {
+		return nil
+	}
+	return shaping.Schedule{{Row: s.p.blocks[0].start + 1, Stitches: -toward * s.p.d.net}}
+}
+
+// begin sets out within a limit. Nothing follows the last step in round 0.
 func (s *search) begin(limit int64) {
 	p := s.p
 	s.limit, s.whole, s.round, s.onlyEnd = limit, unreachable, 0, false
@@ -66,14 +125,9 @@ func (s *search) begin(limit int64) {
 	for n := range s.cells {
 		s.cells[n].best, s.cells[n].newest = unreachable, -1
 	}
-	if p.d.net == 0 {
-		s.whole = p.stay(0, p.last(), 0)
-	} else if s.isBase(p.d.net) {
-		s.whole = p.stay(0, p.last(), p.d.net)
-	}
 	for i := range p.last() {
-		if p.bands[i].holds(p.d.net) {
-			s.reach(i, p.d.net, p.cell(i, p.d.net), p.stay(i, p.last(), p.d.net))
+		if l := &s.footings[i]; l.holds(p.d.net) {
+			s.reach(i, p.d.net, &s.cells[l.zero+p.d.net], p.stay(i, p.last(), p.d.net))
 		}
 	}
 	s.keep()
@@ -91,19 +145,6 @@ func (s *search) again(last bool) bool {
 	}
 	s.keep()
 	return true
-}
-
-// schedule returns the schedule that ties choose among those of so many phrases as there
-// were rounds, whose area is within a limit; toward is the sign of stitches that go where
-// levels rise.
-func (s *search) schedule(limit int64, toward int) shaping.Schedule {
-	if s.round > 0 {
-		return s.tell(limit).choose(toward)
-	}
-	if s.p.d.net == 0 {
-		return nil
-	}
-	return shaping.Schedule{{Row: s.p.blocks[0].start + 1, Stitches: -toward * s.p.d.net}} // the base
 }
 
 // keep keeps what a round has found.
@@ -130,8 +171,7 @@ func (s *search) onward(block, level, phrases int) int64 {
 }
 
 // reach notes that after a step at a block that led to a level so much area follows.
-func (s *search) reach(block, level, at int, area int64) {
-	c := &s.cells[at]
+func (s *search) reach(block, level int, c *cell, area int64) {
 	if area >= c.best || c.stepped+area > s.limit || s.onlyEnd {
 		return
 	}
@@ -150,52 +190,37 @@ func (s *search) isBase(change int) bool {
 	return s.p.rules.based[w] && s.p.blocks[0].sizes[w].allow(change*w.sign())
 }
 
-// may reports whether a step of a phrase may stand at a block. A step at the first is the
-// base where one is named.
-func (s *search) may(block, change int) bool {
-	w := wayOf(change)
-	return s.p.blocks[block].sizes[w].allow(change*w.sign()) && !(block == 0 && s.p.rules.based[w])
-}
-
 // endsAt goes through the phrases that end with a step to a place.
 func (s *search) endsAt(from spot) {
-	p := s.p
+	l := &s.footings[from.block]
 	for w := range ways {
-		size := p.blocks[from.block].sizes[w]
-		if size.most == 0 {
-			continue
-		}
-		b := &p.bands[from.block]
-		for stitches := size.least; stitches <= size.most; stitches++ {
+		for stitches := l.sizes[w].least; stitches <= l.sizes[w].most; stitches++ {
 			change := stitches * w.sign()
-			if before := from.level - change; !b.holds(before) {
+			if !l.holds(from.level - change) {
 				break // what is that far off is not stepped from
 			}
-			if s.may(from.block, change) {
-				s.endsWith(from, change, w)
-			}
+			s.endsWith(from, change, w)
 		}
 	}
 }
 
 // endsWith goes through the phrases of such steps that end with one to a place.
 func (s *search) endsWith(from spot, change int, w way) {
-	p, before := s.p, from.level-change
-	apart, every := p.rules.apart[w], p.rules.inTurn(change)
-	begin := p.blocks[from.block].start
-	rest := from.area + s.cells[p.cell(from.block, before)].along
-	s.begins(from, from.block, before, phrase{change: change, turn: [2]int{p.d.rows, p.d.rows}, times: 1}, from.area)
+	before := from.level - change
+	apart, every := s.p.rules.apart[w], s.p.rules.inTurn(change)
+	l := &s.footings[from.block]
+	rest := from.area + s.cells[l.zero+before].along
+	s.begins(from, ending{from.block, before, from.area, 0, 0, 0}, change)
 	for i := from.block - 1; i >= 0; i-- {
-		distance := begin - p.blocks[i].start
+		k := &s.footings[i]
+		distance := l.start - k.start
 		if distance < apart {
 			continue
 		}
-		b := &p.bands[i]
-		if !b.holds(before) {
+		if !k.holds(before) {
 			break
 		}
-		n := b.at + before - b.low
-		c := &s.cells[n]
+		c := &s.cells[k.zero+before]
 		area := rest - c.along
 		if c.there+area > s.limit {
 			break // to be there sooner still makes it no less
@@ -203,77 +228,73 @@ func (s *search) endsWith(from spot, change int, w way) {
 		if c.stepped+area > s.limit {
 			continue
 		}
-		s.reach(i, before, n, area)
-		s.goesOn(from, spot{i, before, area}, change, distance, distance)
+		s.reach(i, before, c, area)
+		s.goesOn(from, ending{i, before, area, distance, distance, 1}, change)
 		if s.steady {
 			continue
 		}
-		s.goesOn(from, spot{i, before, area}, change, distance, distance+every)
+		s.goesOn(from, ending{i, before, area, distance, distance + every, 1}, change)
 		if distance-every >= apart {
-			s.goesOn(from, spot{i, before, area}, change, distance, distance-every)
+			s.goesOn(from, ending{i, before, area, distance, distance - every, 1}, change)
 		}
 	}
 }
 
-// goesOn goes through the longer phrases of such steps to a place: at is that of the step
-// before the last one, and from there on the distances are, seen from the end, last and
-// other in turn.
-func (s *search) goesOn(from, at spot, change, last, other int) {
-	p := s.p
-	turning := 0
-	if last != other {
-		turning = 1
-	}
-	next, then := other, last
-	for distances := 1; s.may(at.block, change); distances++ {
+// ending is the end of a phrase: what follows a step before it, which leads to a level.
+type ending struct {
+	block, level int
+	area         int64 // from there to the end of the edge
+	// The distances between its steps, seen from the last one, in turn; their number is one
+	// more than that of the steps if the first leads to the step before.
+	last, other int
+	distances   int
+}
+
+// goesOn goes through the longer phrases of such steps that end as this one.
+func (s *search) goesOn(from spot, e ending, change int) {
+	steady := e.last == e.other
+	next, then := e.other, e.last
+	here := &s.footings[e.block]
+	for here.may(change) {
 		// The step at this place belongs to the phrase.
-		before := at.level - change
-		if turning == 0 || distances >= 3 {
-			turn := [2]int{last, other}
-			if distances%2 == 0 {
-				turn = [2]int{other, last}
-			}
-			s.begins(from, at.block, before, phrase{change: change, turn: turn, times: distances + 1}, at.area)
+		e.level -= change
+		if steady || e.distances >= 3 {
+			s.begins(from, e, change)
 		}
-		row := p.blocks[at.block].start - next
-		if row < 0 || s.blockAt[row] < 0 {
+		row := here.start - next
+		if row < 0 || s.blockAt[row] < 0 || !here.holds(e.level) {
 			return
 		}
-		i := s.blockAt[row]
-		here, b := &p.bands[at.block], &p.bands[i]
-		if !b.holds(before) || !here.holds(before) {
+		e.block = s.blockAt[row]
+		l := &s.footings[e.block]
+		if !l.holds(e.level) {
 			return
 		}
-		n := b.at + before - b.low
-		c := &s.cells[n]
-		at = spot{i, before, at.area + s.cells[here.at+before-here.low].along - c.along}
-		if c.stepped+at.area > s.limit {
+		c := &s.cells[l.zero+e.level]
+		e.area += s.cells[here.zero+e.level].along - c.along
+		if c.stepped+e.area > s.limit {
 			return
 		}
-		if turning == 0 || distances >= 2 {
-			s.reach(i, before, n, at.area)
+		if e.distances++; steady || e.distances >= 3 {
+			s.reach(e.block, e.level, c, e.area)
 		}
+		here = l
 		next, then = then, next
 	}
 }
 
-// begins notes the schedules in which such a step at a block is the first one of all, or
-// the first after the base, if before it that many stitches were gone.
-func (s *search) begins(from spot, block, before int, f phrase, area int64) {
-	p := s.p
-	switch {
-	case before == 0:
-	case s.isBase(before) && block >= p.blocks[0].next[wayOf(f.change)]:
-		f.base = before
-	default:
+// begins notes a schedule in which the phrase that ends so is the first: its first step
+// stands at the block, and before it are so many stitches gone, by a base if there are any.
+func (s *search) begins(from spot, e ending, change int) {
+	l := &s.footings[e.block]
+	if !l.holds(e.level) {
 		return
 	}
-	b := &p.bands[block]
-	if !b.holds(before) {
-		return
-	}
-	area += s.cells[b.at+before-b.low].along
+	area := e.area + s.cells[l.zero+e.level].along
 	if area > s.limit || area > s.whole+s.slack {
+		return
+	}
+	if e.level != 0 && (!s.isBase(e.level) || e.block < s.p.blocks[0].next[wayOf(change)]) {
 		return
 	}
 	if area < s.whole {
@@ -283,6 +304,9 @@ func (s *search) begins(from spot, block, before int, f phrase, area int64) {
 		s.whole = area
 		s.limit = min(s.limit, area+s.slack)
 	}
-	f.lead, f.area = block, area-from.area
+	f := phrase{base: e.level, lead: e.block, change: change, turn: [2]int{e.last, e.other}, times: e.distances + 1, area: area - from.area}
+	if e.distances%2 == 0 {
+		f.turn = [2]int{e.other, e.last}
+	}
 	s.first = append(s.first, opening{f, s.round, from.block, from.level, area})
 }

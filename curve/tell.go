@@ -93,7 +93,7 @@ func (r *run) leads() {
 				if !p.bands[i].holds(begin.level + change) {
 					break
 				}
-				if s.may(i, change) {
+				if s.footings[i].may(change) {
 					r.goesOn(w, phrase{lead: i, change: change, area: area})
 				}
 			}
@@ -121,7 +121,7 @@ func (r *run) steps(f phrase, turn [2]int, least int) {
 	s, p := r.s, r.s.p
 	f.turn = turn
 	level := r.begin.level
-	for at := f.lead; s.may(at, f.change); {
+	for at := f.lead; s.footings[at].may(f.change); {
 		level += f.change
 		f.times++
 		if !p.bands[at].holds(level) {

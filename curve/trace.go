@@ -61,13 +61,16 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 		t := ties{p, limit}
 		steps, found := t.sole()
 		if found == several {
-			a := newArrivals(p, nil)
+			a := newArrivals(p)
 			if a.leaves > limit {
 				s := newSearch(a, how.Steady)
+				if s.wordless() <= limit {
+					return s.bare(d.toward()), true
+				}
 				s.begin(limit)
 				for s.whole > limit && s.again(false) {
 				}
-				return s.schedule(limit, d.toward()), true
+				return s.tell(limit).choose(d.toward()), true
 			}
 		}
 		if found == sole {

@@ -104,26 +104,30 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 	margin := narrow
 	p.setBands(margin)
 	p.solve()
-	a := newArrivals(p, nil)
+	a := newArrivals(p)
 	least, slack := p.togoAt(0, 0), d.d.slack()
 	s := newSearch(a, how.Steady)
 
 	found := make([]shaping.Schedule, how.Most+1)
 	areas := make([]int64, how.Most+1)
 	fill(areas, unreachable)
-	most := how.Most
-	for excess := max(least/16, d.d.unit/8, 1); most >= 0; excess *= 2 {
-		limit := least + excess
+	areas[0] = s.wordless()
+	if areas[0] < unreachable {
+		found[0] = s.bare(d.toward())
+	}
+	most := how.Most // of the numbers that nothing has been found for, the greatest
+	for excess := max(least/16, d.d.unit/8, 1); most > 0; excess *= 2 {
+		limit := min(least+excess, areas[0]-slack-1)
 		for a.leaves <= limit+slack {
 			margin *= 2
 			p.setBands(margin)
 			p.solve()
-			a = newArrivals(p, a.cells)
-			s.arrivals = a
+			a.fill()
+			s.set(a)
 		}
-		fewest, before := most+1, int64(unreachable)
+		fewest, before := most+1, areas[0]
 		s.begin(limit)
-		for n := 0; n <= most && (n == 0 || s.again(n == most)); n++ {
+		for n := 1; n <= most && s.again(n == most); n++ {
 			if s.whole > limit || s.whole >= before-slack {
 				continue
 			}
@@ -131,15 +135,15 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 			if s.whole <= least+slack {
 				within = least + slack // the trace
 			}
-			areas[n], found[n] = s.whole, s.schedule(within, d.toward())
+			areas[n], found[n] = s.whole, s.tell(within).choose(d.toward())
 			fewest, before = min(fewest, n), s.whole
 			if s.whole <= least+slack {
 				break
 			}
 		}
 		most = fewest - 1
-		if limit >= p.greatest() {
-			break // no schedule is further away
+		if limit >= p.greatest() || limit < least+excess {
+			break // no schedule is further away, or only what needs no phrase
 		}
 	}
 	var nearer []shaping.Schedule

@@ -1,0 +1,93 @@
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"strings"
+)
+
+// errUsage says that the command line was wrong and that this has been printed.
+var errUsage = errors.New("usage")
+
+// errHelp says that the usage was asked for and has been printed.
+var errHelp = flag.ErrHelp
+
+const usage = `edges reads a request from every line of standard input and writes a line for each:
+the steps of a drawn edge, and how they are said.
+
+  edges [-as FORM] < REQUESTS
+
+A request:
+
+  ` + sample + `
+
+`
+
+const sample = `{"id": "n1", "path": "M 0 240 C 60 240 120 180 120 0", "gauge": {"stitches": "10", "rows": "10", "over": "100 mm"}, "rules": {"every": 2, "apart": 2}}`
+
+// form is one of the ways to print an answer.
+type form struct {
+	name  string // as -as calls it
+	write func(to []byte, a answer) []byte
+}
+
+func forms() []form {
+	return []form{{"json", appendJSON}, {"text", appendText}}
+}
+
+// formOf returns the form of a name.
+func formOf(name string) (form, bool) {
+	for _, f := range forms() {
+		if f.name == name {
+			return f, true
+		}
+	}
+	return form{}, false
+}
+
+// formNames lists the forms for a message.
+func formNames() string {
+	var names []string
+	for _, f := range forms() {
+		names = append(names, f.name)
+	}
+	return strings.Join(names, " or ")
+}
+
+// options are what the command line says.
+type options struct{ form string }
+
+// parse reads the command line. What is wrong with it is printed to stderr.
+func parse(args []string, stderr io.Writer) (options, error) {
+	var o options
+	flags := flag.NewFlagSet("edges", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	flags.Usage = func() {
+		fmt.Fprint(stderr, usage)
+		flags.PrintDefaults()
+	}
+	flags.StringVar(&o.form, "as", "json", fmt.Sprintf("print as `FORM`: %s", formNames()))
+	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
+		return options{}, errHelp
+	} else if err != nil {
+		return options{}, errUsage
+	}
+	if problem := o.problem(flags.Args()); problem != "" {
+		fmt.Fprintf(stderr, "edges: %s\n", problem)
+		return options{}, errUsage
+	}
+	return o, nil
+}
+
+// problem says in a line what is wrong with the options; it is empty if nothing is.
+func (o options) problem(rest []string) string {
+	if len(rest) > 0 {
+		return fmt.Sprintf("unexpected %q: requests are read from standard input", rest[0])
+	}
+	if _, ok := formOf(o.form); !ok {
+		return fmt.Sprintf("-as %q: %s", o.form, formNames())
+	}
+	return ""
+}

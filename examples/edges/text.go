@@ -1,0 +1,24 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/walewise/internal/plural"
+)
+
+// appendText writes an answer for people: the words of the default wording, and how far it
+// lies from the drawing.
+func appendText(to []byte, a answer) []byte {
+	id := strings.Trim(string(a.id), `"`)
+	if id == "" {
+		id = fmt.Sprintf("line %d", a.line)
+	}
+	if a.err != nil {
+		return fmt.Appendf(to, "%s: %s", id, oneLine(a.err))
+	}
+	w, trace := a.wordings.Default(), a.wordings.Trace
+	to = fmt.Appendf(to, "%s: %s\n", id, words(w, a.side))
+	return fmt.Appendf(to, "  %s; area %.2f, where %.2f is least and %.2f the floor; deviation %.2f stitches",
+		plural.Rows(a.drawing.Rows()), w.Measures.Area, trace.Measures.Area, trace.Measures.Floor, w.Measures.Deviation)
+}
