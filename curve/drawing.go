@@ -65,6 +65,33 @@ func (d *drawing) area(from, to, level int) int64 {
 	return area
 }
 
+// areas fills in the integrals over [from, to] for the levels from low on.
+func (d *drawing) areas(into []int64, from, to, low int) {
+	if p := &d.parts[0]; len(d.parts) > 1 || p.falls || p.areas != nil || low < p.low || low+len(into) > p.low+len(p.before) {
+		for k := range into {
+			into[k] = d.area(from, to, low+k)
+		}
+		return
+	}
+	p := &d.parts[0]
+	before, reached := p.before[low-p.low:][:len(into)], p.reached[low-p.low:][:len(into)]
+	// As in part.area. Levels that are reached sooner are lower.
+	sum, rows := d.taken[from]+d.taken[to], int64(from+to)
+	taken, stretch := d.taken[to]-d.taken[from], int64(to-from)
+	c := int64(low) * d.unit
+	for k := range into {
+		switch r := reached[k]; {
+		case r > to:
+			into[k] = c*stretch - taken
+		case r > from:
+			into[k] = sum - c*rows + 2*before[k]
+		default:
+			into[k] = taken - c*stretch
+		}
+		c += d.unit
+	}
+}
+
 // area returns the integral of |f - level| over [from, to] within the part.
 func (p *part) area(d *drawing, from, to, level int) int64 {
 	c, k := int64(level)*d.unit, level-p.low

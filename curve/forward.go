@@ -36,14 +36,11 @@ func newArrivals(p *program) *arrivals {
 func (a *arrivals) fill() {
 	p, cells, widest := a.p, len(a.p.togo), 0
 	a.cells, a.leaves = slices.Grow(a.cells[:0], cells)[:cells], unreachable
-	n := 0
+	for n := range a.cells {
+		a.cells[n] = cell{along: p.along[n], stepped: unreachable, there: unreachable}
+	}
 	for i := range p.bands {
-		b := &p.bands[i]
-		for level := b.low; level <= b.high; level++ {
-			a.cells[n] = cell{along: p.stay(0, i, level), stepped: unreachable, there: unreachable}
-			n++
-		}
-		widest = max(widest, b.size())
+		widest = max(widest, p.bands[i].size())
 	}
 	for w := range ways {
 		if p.rules.may[w] {
@@ -73,11 +70,11 @@ func (a *arrivals) arrive(i int, stepped []int64) {
 	fill(stepped, unreachable)
 	if size := p.blocks[i].sizes[up]; size.most > 0 {
 		p.lowest.into(stepped, ready[up][from:to], -size.most, -size.least)
-		a.stepOut(ready[up][max(from, to-size.most):to], p.above(i))
+		a.stepOut(ready[up][max(from, to-size.most):to], b.over)
 	}
 	if size := p.blocks[i].sizes[down]; size.most > 0 {
 		p.lowest.into(stepped, ready[down][from:to], size.least, size.most)
-		a.stepOut(ready[down][from:min(to, from+size.most)], p.below(i))
+		a.stepOut(ready[down][from:min(to, from+size.most)], b.under)
 	}
 	for n, arrived := range stepped {
 		c := &a.cells[from+n]

@@ -21,6 +21,9 @@ type program struct {
 	most   int
 
 	bands []band // for each block
+	// along holds for each block and level of its band the area at that level from the
+	// first block to there: two of them differ by the area between two blocks.
+	along []int64
 	// togo holds for each block and level of its band the least area from the start of
 	// the block to the end of the edge, if that level is reached before the block and
 	// steps may stand there.
@@ -39,6 +42,7 @@ type band struct {
 	low, high    int
 	at           int // place of low in the tables
 	below, above int64
+	under, over  int64 // the same for one that stays there in the block
 }
 
 func (b *band) holds(level int) bool { return b.low <= level && level <= b.high }
@@ -130,7 +134,12 @@ func (p *program) greatest() int64 {
 // solve fills the tables from the end of the edge to its beginning.
 func (p *program) solve() {
 	cells := p.bands[p.last()].at + 1
-	p.togo, p.landed = slices.Grow(p.togo[:0], cells)[:cells], slices.Grow(p.landed[:0], cells)[:cells]
+	tables := slices.Grow(p.along[:0], 3*cells)[:3*cells]
+	p.along, p.togo, p.landed = tables[:cells], tables[cells:2*cells:2*cells], tables[2*cells:]
+	for i := range p.bands {
+		b := &p.bands[i]
+		p.d.areas(p.along[b.at:][:b.size()], p.blocks[0].start, p.blocks[i].start, b.low)
+	}
 	if p.rules.may[down] && p.rules.apart[up] != p.rules.apart[down] {
 		for w := range ways {
 			p.stepped[w] = slices.Grow(p.stepped[w][:0], cells)[:cells]
@@ -150,9 +159,8 @@ func (p *program) solveBlock(i int) {
 	from, to := b.at, b.at+b.size()
 	togo, landed := p.togo[from:to], p.landed[from:to]
 	below, above := p.below(i), p.above(i)
-	for n := range togo {
-		togo[n] = min(p.stay(i, i+1, b.low+n)+p.togoAt(i+1, b.low+n), unreachable)
-	}
+	b.under, b.over = below, above
+	p.wait(togo, i, i+1)
 	b.below = min(below, stepIn(togo, k.sizes[up], above))
 	slices.Reverse(togo)
 	b.above = min(above, stepIn(togo, k.sizes[down], below))
@@ -160,9 +168,7 @@ func (p *program) solveBlock(i int) {
 	if one, both := k.ready(); one == i+1 && both == i+1 {
 		copy(landed, togo)
 	} else {
-		for n := range landed {
-			landed[n] = min(p.stay(i, both, b.low+n)+p.togoAt(both, b.low+n), unreachable)
-		}
+		p.wait(landed, i, both)
 		for j := one; j < both; j++ {
 			p.stepSooner(i, j, landed)
 		}
@@ -176,6 +182,31 @@ func (p *program) solveBlock(i int) {
 			only[w] = k.sizes[w]
 			p.stepAway(stepped, landed, only, below, above)
 		}
+	}
+}
+
+// wait fills the entries of a block with what follows if one stays at a level up to
+// another block, where steps may stand.
+func (p *program) wait(entries []int64, from, to int) {
+	b, then := &p.bands[from], &p.bands[to]
+	low, high := max(b.low, then.low), min(b.high, then.high) // in both
+	if low > high {
+		low, high = b.low, b.low-1
+	}
+	for level := b.low; level < low; level++ {
+		entries[level-b.low] = min(p.stay(from, to, level)+p.togoAt(to, level), unreachable)
+	}
+	for level := high + 1; level <= b.high; level++ {
+		entries[level-b.low] = min(p.stay(from, to, level)+p.togoAt(to, level), unreachable)
+	}
+	n := high - low + 1
+	if n == 0 {
+		return
+	}
+	entries, here := entries[low-b.low:][:n], p.along[b.at+low-b.low:][:n]
+	there, togo := p.along[then.at+low-then.low:][:n], p.togo[then.at+low-then.low:][:n]
+	for k := range entries {
+		entries[k] = min(there[k]-here[k]+togo[k], unreachable)
 	}
 }
 

@@ -21,6 +21,7 @@ type search struct {
 	onlyEnd bool // this round is the last: only whole schedules are looked for
 
 	kept []kept
+	from spot   // where the phrases end that are gone through
 	edge []spot // what the last round has found
 	then []spot // and this one
 }
@@ -140,8 +141,8 @@ func (s *search) again(last bool) bool {
 	}
 	s.round++
 	s.onlyEnd = last
-	for _, from := range s.edge {
-		s.endsAt(from)
+	for _, s.from = range s.edge {
+		s.endsThere()
 	}
 	s.keep()
 	return true
@@ -172,7 +173,7 @@ func (s *search) onward(block, level, phrases int) int64 {
 
 // reach notes that after a step at a block that led to a level so much area follows.
 func (s *search) reach(block, level int, c *cell, area int64) {
-	if area >= c.best || c.stepped+area > s.limit || s.onlyEnd {
+	if s.onlyEnd || area >= c.best || c.stepped+area > s.limit {
 		return
 	}
 	if c.newest < 0 && c.best == unreachable || c.newest >= 0 && s.kept[c.newest].area == c.best {
@@ -190,28 +191,30 @@ func (s *search) isBase(change int) bool {
 	return s.p.rules.based[w] && s.p.blocks[0].sizes[w].allow(change*w.sign())
 }
 
-// endsAt goes through the phrases that end with a step to a place.
-func (s *search) endsAt(from spot) {
-	l := &s.footings[from.block]
+// endsThere goes through the phrases that end with a step to the place.
+func (s *search) endsThere() {
+	l := &s.footings[s.from.block]
 	for w := range ways {
 		for stitches := l.sizes[w].least; stitches <= l.sizes[w].most; stitches++ {
 			change := stitches * w.sign()
-			if !l.holds(from.level - change) {
+			if !l.holds(s.from.level - change) {
 				break // what is that far off is not stepped from
 			}
-			s.endsWith(from, change, w)
+			s.endsWith(change, w)
 		}
 	}
 }
 
-// endsWith goes through the phrases of such steps that end with one to a place.
-func (s *search) endsWith(from spot, change int, w way) {
-	before := from.level - change
+// endsWith goes through the phrases of such steps that end with one to the place.
+func (s *search) endsWith(change int, w way) {
+	before := s.from.level - change
 	apart, every := s.p.rules.apart[w], s.p.rules.inTurn(change)
-	l := &s.footings[from.block]
-	rest := from.area + s.cells[l.zero+before].along
-	s.begins(from, ending{from.block, before, from.area, 0, 0, 0}, change)
-	for i := from.block - 1; i >= 0; i-- {
+	l := &s.footings[s.from.block]
+	rest := s.from.area + s.cells[l.zero+before].along
+	if rest <= s.limit {
+		s.begins(s.from.block, before, change, 0, 0, 0, rest)
+	}
+	for i := s.from.block - 1; i >= 0; i-- {
 		k := &s.footings[i]
 		distance := l.start - k.start
 		if distance < apart {
@@ -228,73 +231,78 @@ func (s *search) endsWith(from spot, change int, w way) {
 		if c.stepped+area > s.limit {
 			continue
 		}
-		s.reach(i, before, c, area)
-		s.goesOn(from, ending{i, before, area, distance, distance, 1}, change)
+		if area < c.best {
+			s.reach(i, before, c, area)
+		}
+		if !k.may(change) {
+			continue
+		}
+		s.goesOn(i, before, area, change, distance, distance)
 		if s.steady {
 			continue
 		}
-		s.goesOn(from, ending{i, before, area, distance, distance + every, 1}, change)
+		s.goesOn(i, before, area, change, distance, distance+every)
 		if distance-every >= apart {
-			s.goesOn(from, ending{i, before, area, distance, distance - every, 1}, change)
+			s.goesOn(i, before, area, change, distance, distance-every)
 		}
 	}
 }
 
-// ending is the end of a phrase: what follows a step before it, which leads to a level.
-type ending struct {
-	block, level int
-	area         int64 // from there to the end of the edge
-	// The distances between its steps, seen from the last one, in turn; their number is one
-	// more than that of the steps if the first leads to the step before.
-	last, other int
-	distances   int
-}
-
-// goesOn goes through the longer phrases of such steps that end as this one.
-func (s *search) goesOn(from spot, e ending, change int) {
-	steady := e.last == e.other
-	next, then := e.other, e.last
-	here := &s.footings[e.block]
-	for here.may(change) {
-		// The step at this place belongs to the phrase.
-		e.level -= change
-		if steady || e.distances >= 3 {
-			s.begins(from, e, change)
+// goesOn goes through the longer phrases of such steps that end at the place, of which the
+// last but one leads to a level at a block, so much area before the end of the edge. The
+// distances are, seen from the end, last and other in turn.
+func (s *search) goesOn(block, level int, area int64, change, last, other int) {
+	least := 3 // distances, of which two come in turn
+	if last == other {
+		least = 1
+	}
+	cells, limit := s.cells, s.limit
+	next, then := other, last
+	here := &s.footings[block]
+	for distances := 1; ; {
+		// The step at this block belongs to the phrase.
+		level -= change
+		if level < here.low || level > here.high {
+			return
+		}
+		whole := area + cells[here.zero+level].along
+		if whole <= limit && distances >= least {
+			s.begins(block, level, change, last, other, distances, whole)
+			limit = s.limit
 		}
 		row := here.start - next
-		if row < 0 || s.blockAt[row] < 0 || !here.holds(e.level) {
+		if row < 0 {
 			return
 		}
-		e.block = s.blockAt[row]
-		l := &s.footings[e.block]
-		if !l.holds(e.level) {
+		block = s.blockAt[row]
+		if block < 0 {
 			return
 		}
-		c := &s.cells[l.zero+e.level]
-		e.area += s.cells[here.zero+e.level].along - c.along
-		if c.stepped+e.area > s.limit {
+		here = &s.footings[block]
+		if level < here.low || level > here.high {
 			return
 		}
-		if e.distances++; steady || e.distances >= 3 {
-			s.reach(e.block, e.level, c, e.area)
+		c := &cells[here.zero+level]
+		area = whole - c.along
+		if c.stepped+area > limit {
+			return
 		}
-		here = l
+		distances++
+		if area < c.best && distances >= least {
+			s.reach(block, level, c, area)
+		}
+		if !here.may(change) {
+			return
+		}
 		next, then = then, next
 	}
 }
 
-// begins notes a schedule in which the phrase that ends so is the first: its first step
-// stands at the block, and before it are so many stitches gone, by a base if there are any.
-func (s *search) begins(from spot, e ending, change int) {
-	l := &s.footings[e.block]
-	if !l.holds(e.level) {
-		return
-	}
-	area := e.area + s.cells[l.zero+e.level].along
-	if area > s.limit || area > s.whole+s.slack {
-		return
-	}
-	if e.level != 0 && (!s.isBase(e.level) || e.block < s.p.blocks[0].next[wayOf(change)]) {
+// begins notes a schedule of that area in which the phrase that ends at the place is the
+// first: its first step stands at the block, and before it are so many stitches gone, by a
+// base if there are any. Seen from the end its distances are last and other in turn.
+func (s *search) begins(block, before, change, last, other, distances int, area int64) {
+	if area > s.whole+s.slack || before != 0 && (!s.isBase(before) || block < s.p.blocks[0].next[wayOf(change)]) {
 		return
 	}
 	if area < s.whole {
@@ -304,9 +312,9 @@ func (s *search) begins(from spot, e ending, change int) {
 		s.whole = area
 		s.limit = min(s.limit, area+s.slack)
 	}
-	f := phrase{base: e.level, lead: e.block, change: change, turn: [2]int{e.last, e.other}, times: e.distances + 1, area: area - from.area}
-	if e.distances%2 == 0 {
-		f.turn = [2]int{e.other, e.last}
+	f := phrase{base: before, lead: block, change: change, turn: [2]int{last, other}, times: distances + 1, area: area - s.from.area}
+	if distances%2 == 0 {
+		f.turn = [2]int{other, last}
 	}
-	s.first = append(s.first, opening{f, s.round, from.block, from.level, area})
+	s.first = append(s.first, opening{f, s.round, s.from.block, s.from.level, area})
 }

@@ -80,7 +80,7 @@ func (t *ties) stepsAt(i, from, level int, here int64, yield func(arc)) bool {
 		}
 		least, most := level+w.sign()*size.least, level+w.sign()*size.most
 		low, high := min(least, most), max(least, most)
-		if high > b.high && here+p.above(i) <= t.limit || low < b.low && here+p.below(i) <= t.limit {
+		if high > b.high && here+b.over <= t.limit || low < b.low && here+b.under <= t.limit {
 			return true
 		}
 		for to := max(low, b.low); to <= min(high, b.high); to++ {

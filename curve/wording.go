@@ -116,10 +116,10 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 		found[0] = s.bare(d.toward())
 	}
 	most := how.Most // of the numbers that nothing has been found for, the greatest
-	for excess := max(least/16, d.d.unit/8, 1); most > 0; excess *= 2 {
+	for excess := max(d.d.unit/2, 1); most > 0; excess *= 4 {
 		limit := min(least+excess, areas[0]-slack-1)
 		for a.leaves <= limit+slack {
-			margin *= 2
+			margin *= 4
 			p.setBands(margin)
 			p.solve()
 			a.fill()
