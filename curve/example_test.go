@@ -7,6 +7,7 @@ import (
 	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
+	"github.com/shopspring/decimal"
 )
 
 // The right half of a round neck, 60 mm wide and 80 mm deep, at 2 stitches and 3 rows
@@ -87,4 +88,67 @@ func ExampleEdge_Path() {
 	}
 	fmt.Println(edge.Path())
 	// Output: M 0 80 A 60 80 0 0 0 60 0
+}
+
+// An armhole drawn as path data, at 22 stitches and 30 rows to 10 cm, bound off every 2nd
+// row: the trace, and the schedules that come nearest to it in few phrases.
+func ExampleDrawing_Wordings() {
+	edge, err := curve.ParsePath("M 0 90 C 25 90 40 60 40 0")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	drawing, err := edge.At(exampleGauge())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	w, err := drawing.Wordings(shaping.Rules{Every: 2, Apart: 2}, curve.Phrasing{})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, wording := range w.All {
+		fmt.Printf("%d: %.2f %s\n", len(wording.Phrases), wording.Measures.Area, wording.Schedule.Words())
+	}
+	fmt.Println("default:", len(w.Default().Phrases))
+	// Output:
+	// 1: 17.92 row 1: 3 stitches every 4th row, 3 times
+	// 2: 9.39 row 1: 3 stitches every 2nd row, 2 times; 1 stitch every 4th row, 3 times
+	// 3: 8.46 row 1: 3 stitches; 2 stitches 2 rows later; 1 stitch every 2nd and 4th row in turn, 4 times
+	// 4: 7.72 row 1: 3 stitches; 2 stitches 2 rows later; 1 stitch every 2nd row, 2 times; 1 stitch every 4th row, 2 times
+	// 5: 7.16 row 1: 3 stitches; 2 stitches 2 rows later; 1 stitch every 2nd row, 2 times; 1 stitch 4 rows later; 1 stitch 6 rows later
+	// default: 5
+}
+
+// A side that goes in to a waist and out again: 1 stitch at a time.
+func ExampleEdge_At() {
+	edge, err := curve.Through(
+		curve.Point{},
+		curve.Point{Across: gauge.MustParseLength("2.5 cm"), Up: gauge.MustParseLength("14 cm")},
+		curve.Point{Across: gauge.MustParseLength("-1 cm"), Up: gauge.MustParseLength("30 cm")},
+	)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	drawing, err := edge.At(exampleGauge())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	w, err := drawing.Wordings(shaping.Rules{Every: 2, Apart: 2, Most: 1}, curve.Phrasing{})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(drawing.Stitches(), "stitches,", drawing.Rows(), "rows")
+	fmt.Println(w.Default().Schedule.Words())
+	// Output:
+	// -2 stitches, 90 rows
+	// row 3: 1 stitch every 4th and 6th row in turn, 5 times; 1 stitch 14 rows later; +1 stitch every 10th and 12th row in turn, 3 times; +1 stitch every 4th row, 5 times
+}
+
+func exampleGauge() gauge.Gauge {
+	return must(gauge.New(decimal.New(22, 0), decimal.New(30, 0), gauge.MustParseLength("10 cm")))
 }

@@ -44,6 +44,15 @@ func TestVeeInHand(t *testing.T) {
 	golden.Check(t, filepath.Join("testdata", "vee-in-hand.text.golden"), []byte(out))
 }
 
+// The third: drawn neck, armhole and shoulder.
+func TestDrawnNeck(t *testing.T) {
+	out, _, err := runFront(t, "", "-spec", "drawn-neck.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	golden.Check(t, filepath.Join("testdata", "drawn-neck.text.golden"), []byte(out))
+}
+
 // What README shows of the output is what the sample prints.
 func TestReadmeIsTrue(t *testing.T) {
 	out, _, err := runFront(t, "")

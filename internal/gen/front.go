@@ -14,8 +14,8 @@ import (
 // FrontSpec generates specs of fronts that fit together: gauges from 8 to 50
 // stitches and 10 to 70 rows to 10 cm, as a gauge or a swatch; bodies from a
 // newborn's to 160 cm round; with and without armholes, seam stitches and a band;
-// round, vee and square necks, deep ones and some that begin above the tips of the
-// shoulders; every method at neck, shoulder and armhole; on the bed, with the carriage
+// round, vee, square and drawn necks, deep ones and some that begin above the tips of the
+// shoulders; drawn armholes and shoulders; every method at neck, shoulder and armhole; on the bed, with the carriage
 // at either side, and in the hand. All lengths are multiples of step, which should be
 // about a millimetre.
 //
@@ -108,7 +108,8 @@ func (m *specMaker) heights(s *garment.Spec) {
 	s.Neck.Depth = m.length("neck depth", least, deepest)
 }
 
-// pairs are the pairs of methods that take any number of stitches.
+// pairs are the pairs of methods that take any number of stitches, first those that are one
+// method.
 var pairs = []garment.Pair{
 	{}, garment.By(shaping.Hold), garment.By(shaping.BindOff),
 	{Several: shaping.Hold, Single: shaping.Fashioned},
@@ -125,9 +126,30 @@ var decreases = []garment.Pair{
 	{Several: shaping.Fashioned, Single: shaping.BindOff},
 }
 
-// shape draws the form of the neck and methods that can work it.
+// drawn are edges of every kind of command: hollow and full ones, with corners, level and
+// upright stretches at either end and between.
+var drawn = []string{
+	"M 0 60 C 30 60 50 30 50 0",
+	"M 0 80 L 20 50 L 40 0",
+	"M 12 40 h 12 v -10 C 30 30 40 20 40 0",
+	"m 0 0 q 30 -5 40 -60",
+	"M 0 100 S 60 40 60 0",
+	"M 0 40 C 0 10 10 0 40 0",
+	"M 0 50 A 40 50 0 0 0 40 0",
+	"M 0 30 V 20 H 15 Q 20 20 20 0 H 25",
+}
+
+// path draws an edge of any size.
+func (m *specMaker) path(label string) string {
+	return rapid.SampledFrom(drawn).Draw(m.t, label)
+}
+
+// shape draws the form of neck and shoulder and methods that can work them.
 func (m *specMaker) shape(s *garment.Spec) {
-	s.Neck.Shape = rapid.SampledFrom([]garment.NeckShape{garment.RoundNeck, garment.RoundNeck, garment.VeeNeck, garment.SquareNeck}).Draw(m.t, "neck shape")
+	s.Neck.Shape = rapid.SampledFrom([]garment.NeckShape{garment.RoundNeck, garment.RoundNeck, garment.VeeNeck, garment.SquareNeck, garment.PathNeck}).Draw(m.t, "neck shape")
+	if s.Neck.Shape == garment.PathNeck {
+		s.Neck.Path = m.path("neck path")
+	}
 	if rapid.Bool().Draw(m.t, "flat given") {
 		s.Neck.Flat = garment.Exactly(m.length("flat", -m.size, mm(s.Neck.Width)))
 	}
@@ -137,6 +159,11 @@ func (m *specMaker) shape(s *garment.Spec) {
 		ways = append(ways[:len(ways):len(ways)], decreases...)
 	}
 	s.Methods.Neck = rapid.SampledFrom(ways).Draw(m.t, "neck by")
+	if s.Shoulder.Drop.Sign() > 0 && rapid.IntRange(0, 3).Draw(m.t, "shoulder drawn") == 0 {
+		s.Shoulder.Path = m.path("shoulder path")
+		s.Methods.Shoulder = rapid.SampledFrom(pairs[:3]).Draw(m.t, "drawn shoulder by")
+		return
+	}
 	ways = pairs
 	// Every group of a steep shoulder has one or two stitches.
 	if stitches := (mm(s.Body.Width) - mm(s.Neck.Width)) / 2 / m.wale; stitches < mm(s.Shoulder.Drop)/m.row {
@@ -170,6 +197,9 @@ func (m *specMaker) armhole(s *garment.Spec) {
 		boundOff = mm(l)
 	}
 	s.Armhole.Inset = m.length("inset", min(boundOff, room), min(boundOff+decreased, room))
+	if rapid.IntRange(0, 2).Draw(m.t, "armhole drawn") == 0 {
+		s.Armhole.Path = m.path("armhole path")
+	}
 	if o := s.Armhole.BindOff; !o.IsZero() && o.Or(gauge.Length{}).Cmp(s.Armhole.Inset) > 0 {
 		s.Armhole.BindOff = garment.Exactly(s.Armhole.Inset)
 	}

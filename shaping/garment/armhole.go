@@ -33,7 +33,7 @@ func (f *trunk) drawArmhole() error {
 	}
 	d.rules = f.armholeRules(d.rows)
 	var err error
-	if d.edge, err = curve.QuarterEllipse(f.gauge.Width(d.stitches), f.gauge.Height(d.rows)); err != nil {
+	if d.edge, err = f.armholeLine(d.stitches, d.rows); err != nil {
 		return f.spec.fitError("armhole.inset", f.spec.Armhole.Inset, err.Error())
 	}
 	traced, err := d.trace()
@@ -45,10 +45,22 @@ func (f *trunk) drawArmhole() error {
 			f.lastTied = step.Row
 		}
 	}
-	if err := f.lay(&f.armholeEdge, d, traced, f.armholeRow, f.armholeStart); err != nil {
+	f.armholeEdge, err = f.lay(d, func(edge shaping.Side) shaping.Schedule {
+		return moved(traced, func(step shaping.Step) int { return f.armholeRow(edge, step) })
+	}, f.armholeStart)
+	if err != nil {
 		return f.spec.fitError("armhole.curve", asked, err.Error())
 	}
 	return nil
+}
+
+// armholeLine returns the edge in its box: what the spec draws, else the quarter of an
+// ellipse.
+func (f *trunk) armholeLine(stitches, rows int) (curve.Edge, error) {
+	if f.spec.Armhole.Path != "" {
+		return f.boxed(f.paths.armhole, stitches, rows)
+	}
+	return curve.QuarterEllipse(f.gauge.Width(stitches), f.gauge.Height(rows))
 }
 
 // armholeRules returns the rules for the traced edge: a base at the first row, tied

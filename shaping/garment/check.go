@@ -74,7 +74,10 @@ func checkFront(s Spec) error {
 	if err := checkTogether(s); err != nil {
 		return err
 	}
-	return checkPlanned(s)
+	if err := checkPlanned(s); err != nil {
+		return err
+	}
+	return checkPaths(s)
 }
 
 func (s Spec) checkLength(field string, l gauge.Length, required bool) error {
@@ -116,12 +119,8 @@ func checkPlanned(s Spec) error {
 		return &Error{Field: field, Given: given, Want: want, Err: ErrSpec}
 	}
 	switch {
-	case s.Neck.Shape == PathNeck:
-		return refuse("neck.shape", s.Neck.Shape.String(), "not planned so far: round, vee or square")
 	case !s.Neck.Shape.IsValid():
-		return refuse("neck.shape", s.Neck.Shape.String(), "round, vee or square")
-	case s.Neck.Path != "":
-		return refuse("neck.path", quoted(s.Neck.Path), "belongs to the shape path, which is not planned so far: leave it out")
+		return refuse("neck.shape", s.Neck.Shape.String(), "round, vee, square or path")
 	case !s.Body.Hem.IsZero() && !s.Body.Hem.Equal(s.Body.Width):
 		return refuse("body.hem", s.text(s.Body.Hem), "only straight sides are planned so far: leave it out, or give "+s.text(s.Body.Width))
 	case s.Body.Waist != nil:

@@ -35,6 +35,11 @@
 //     is held or bound off at its neck and shoulder one row later, and then ends one row
 //     later; decreases are on right-side rows.
 //
+// Necks, armholes and shoulders may be drawn, as SVG path data; see [Neck], [Armhole] and
+// [Shoulder]. Every drawn edge, a round neck's ellipse among them, is followed by the steps
+// of its default wording: those that can be said in the fewest phrases with at most a
+// twentieth more area off the drawing than the nearest that its methods allow.
+//
 // # Exactness
 //
 // Lengths stay exact until a whole number is chosen. Every difference between what
@@ -47,8 +52,8 @@
 //
 // # What it does not do
 //
-// So far it makes fronts with straight sides and round, vee or square necks. Hem and
-// waist, drawn necks, and the other pieces are not planned yet: a front whose spec asks
-// for hem, waist or a drawn neck is refused by name, never made without them. What a
-// spec says of back, sleeves, band, head and yarn does not concern a front.
+// So far it makes fronts with straight sides. Hem and waist and the other pieces are not
+// planned yet: a front whose spec asks for hem or waist is refused by name, never made
+// without them. Drawn edges must not turn back. What a spec says of back, sleeves, band,
+// head and yarn does not concern a front.
 package garment

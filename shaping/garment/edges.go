@@ -24,22 +24,16 @@ func (t twoEdges) at(side shaping.Side) Edge {
 	return t.right
 }
 
-// lay sets the edge at both sides from traced steps: rowAt says at which row of the piece
-// each is worked there, startAt at which row the drawing begins.
-func (f *trunk) lay(edges *twoEdges, d drawing, traced shaping.Schedule, rowAt func(shaping.Side, shaping.Step) int, startAt func(shaping.Side) int) error {
-	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-		steps := moved(traced, func(step shaping.Step) int { return rowAt(side, step) })
-		edge, err := f.worked(d, steps, startAt(side))
-		if err != nil {
-			return err
-		}
-		if side == shaping.Left {
-			edges.left = edge
-		} else {
-			edges.right = edge
-		}
+// lay returns the edge at both sides: stepsAt says by which steps it is worked there, in
+// rows of the piece, startAt at which row the drawing begins.
+func (f *trunk) lay(d drawing, stepsAt func(shaping.Side) shaping.Schedule, startAt func(shaping.Side) int) (twoEdges, error) {
+	var edges twoEdges
+	var err error
+	if edges.left, err = f.worked(d, stepsAt(shaping.Left), startAt(shaping.Left)); err != nil {
+		return edges, err
 	}
-	return nil
+	edges.right, err = f.worked(d, stepsAt(shaping.Right), startAt(shaping.Right))
+	return edges, err
 }
 
 // drawing is an edge drawn in a box of whole stitches and rows, and how it may be
@@ -52,68 +46,101 @@ type drawing struct {
 	methods        Pair
 }
 
-// trace returns the steps by which the drawing is followed; rows count from 1. Where
-// several stitches are held or bound off and single ones decreased, the decreases come
-// last, which is common practice: a bind off would undo the edge that they make.
+// trace returns the steps by which the drawing is followed, in as few phrases as the
+// default wording has; rows count from 1. Where several stitches are held or bound off
+// and single ones decreased, the decreases come last, which is common practice: a bind
+// off would undo the edge that they make.
 func (d drawing) trace() (shaping.Schedule, error) {
-	traced, err := curve.Trace(d.edge, d.stitches, d.rows, d.rules)
+	drawn, err := d.edge.In(d.stitches, d.rows)
 	if err != nil {
 		return nil, err
 	}
-	steps := traced.Schedule
-	if d.methods.mixed() && tied(d.methods.Several) && !decreasesLast(steps) {
-		steps = d.inOrder(steps)
-	}
-	return steps.By(d.methods.Several, d.methods.Single), nil
-}
-
-// decreasesLast reports whether no step of several stitches follows a single one.
-func decreasesLast(steps shaping.Schedule) bool {
-	single := false
-	for _, step := range steps {
-		if step.Stitches == -1 {
-			single = true
-		} else if single {
-			return false
+	rules := d.rules
+	if d.methods.mixed() && tied(d.methods.Several) {
+		if rules, err = d.inOrder(drawn); err != nil {
+			return nil, err
 		}
 	}
-	return true
+	steps, err := d.said(drawn, rules)
+	return steps.By(d.methods.Several, d.methods.Single), err
 }
 
-// inOrder returns the steps of least area among all whose single ones come last: it
-// tries every row as the last for several stitches. If there are none it returns the
-// steps given.
-func (d drawing) inOrder(steps shaping.Schedule) shaping.Schedule {
-	least := math.Inf(1)
+// large is the size from which on an edge is larger than any body's, in rows times
+// stitches: what takes long is then cut short.
+const large = 200 * 100
+
+// said returns the steps of the default wording, and of a large edge those of the trace.
+func (d drawing) said(drawn curve.Drawing, rules shaping.Rules) (shaping.Schedule, error) {
+	if d.rows*d.stitches > large {
+		traced, err := drawn.Trace(rules, curve.Phrasing{})
+		return traced.Schedule, err
+	}
+	wordings, err := drawn.Wordings(rules, curve.Phrasing{})
+	return wordings.Default().Schedule, err
+}
+
+// inOrder returns the rules with the row that is best as the last for several stitches,
+// so that single ones come after it whatever the wording: the one whose trace has the
+// least area. If no row will do, it returns the rules as they are.
+func (d drawing) inOrder(drawn curve.Drawing) (shaping.Rules, error) {
+	traced, err := drawn.Trace(d.rules, curve.Phrasing{})
+	if err != nil {
+		return d.rules, err
+	}
+	if last, ok := lastSeveral(traced.Schedule); ok {
+		return d.until(last), nil
+	}
+	least, best := math.Inf(1), d.rules
 	for _, last := range d.lastRows() {
-		rules := d.rules
-		rules.SeveralUntil = last
-		if last == 0 {
-			rules.Most = 1
-		}
-		if late := last - rules.Single.Phase; late > 0 {
-			every := rules.BeatOf(1).Every
-			rules.Single.Phase += (late + every - 1) / every * every
-		}
-		traced, err := curve.Trace(d.edge, d.stitches, d.rows, rules)
+		rules := d.until(last)
+		traced, err := drawn.Trace(rules, curve.Phrasing{})
 		if err != nil {
 			continue // no way with so few rows of one kind
 		}
-		m, err := curve.Measure(d.edge, d.stitches, d.rows, d.rules, traced.Schedule)
+		m, err := drawn.Measure(d.rules, traced.Schedule)
 		if err == nil && m.Area < least {
-			least, steps = m.Area, traced.Schedule
+			least, best = m.Area, rules
 		}
 	}
-	return steps
+	return best, nil
+}
+
+// lastSeveral returns the row of the last step of several stitches, 0 if there is none; it
+// is false if a single one comes before it.
+func lastSeveral(steps shaping.Schedule) (row int, last bool) {
+	single := false
+	for _, step := range steps {
+		switch {
+		case step.Stitches == -1:
+			single = true
+		case single:
+			return 0, false
+		default:
+			row = step.Row
+		}
+	}
+	return row, true
+}
+
+// until returns the rules with steps of several stitches up to a row, 0 for none, and
+// single ones after it.
+func (d drawing) until(last int) shaping.Rules {
+	rules := d.rules
+	rules.SeveralUntil = last
+	if last == 0 {
+		rules.Most = 1
+	}
+	if late := last - rules.Single.Phase; late > 0 {
+		every := rules.BeatOf(1).Every
+		rules.Single.Phase += (late + every - 1) / every * every
+	}
+	return rules
 }
 
 // lastRows returns the rows tried as the last for several stitches, 0 for none: all that
-// are allowed, and of an edge larger than any body's, where each try takes long, a few.
+// are allowed, and of a large edge a few.
 func (d drawing) lastRows() []int {
-	const (
-		large = 200 * 100 // rows times stitches
-		few   = 32
-	)
+	const few = 32
 	beat := d.rules.BeatOf(2)
 	every := beat.Every
 	if d.rows*d.stitches > large {
@@ -154,15 +181,16 @@ func (f *trunk) edges() []Edge {
 		neck := f.neckEdge.at(side)
 		neck.Panel, neck.Side = half, side.Opposite()
 		edges = append(edges, neck.counted())
-		if f.armholeEdge.at(side).Stitches == 0 {
-			continue
+		for _, outer := range []Edge{f.armholeEdge.at(side), f.shoulderEdge.at(side)} {
+			if outer.Stitches == 0 {
+				continue
+			}
+			outer.Panel, outer.Side = half, side
+			if steps := outer.Schedule; len(steps) > 0 && steps[0].Row <= f.heights.NeckStart() {
+				outer.Panel = shaping.Body
+			}
+			edges = append(edges, outer.counted())
 		}
-		armhole := f.armholeEdge.at(side)
-		armhole.Panel, armhole.Side = half, side
-		if armhole.Schedule[0].Row <= f.heights.NeckStart() {
-			armhole.Panel = shaping.Body
-		}
-		edges = append(edges, armhole.counted())
 	}
 	return edges
 }

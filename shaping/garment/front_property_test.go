@@ -81,7 +81,7 @@ func TestFrontIsKnitted(t *testing.T) {
 			}
 		}
 		want := p.Work.Panels.Rows()
-		if got := p.Cloth.Rows(); got != want || got != p.Heights.Top()+p.Heights.Neck+laterRow(p) {
+		if got := p.Cloth.Rows(); got != want || got != p.Heights.Top()+p.Heights.Neck+laterRow(t, p) {
 			t.Fatalf("%d rows, panels have %d, heights %+v", got, want, p.Heights)
 		}
 	})
@@ -108,6 +108,9 @@ func checkEnds(t fataler, p garment.Piece) {
 	}
 	decreased := 0
 	for _, e := range p.Edges {
+		if e.Name == garment.ShoulderEdge {
+			continue // its stitches are counted as groups
+		}
 		for _, step := range e.Schedule {
 			switch step.Method {
 			case shaping.Hold:
@@ -117,10 +120,7 @@ func checkEnds(t fataler, p garment.Piece) {
 			}
 		}
 	}
-	groups, err := shaping.ShoulderGroups(w.Shoulder, p.Heights.Drop)
-	if err != nil {
-		t.Fatalf("shoulder: %v", err)
-	}
+	groups := groupsOf(t, p)
 	shoulder := by.Shoulder.Or(garment.By(shaping.Hold))
 	for _, group := range groups[:len(groups)-1] {
 		m := shoulder.Several
@@ -153,9 +153,9 @@ func TestFlatPartLeftOpen(t *testing.T) {
 			if flat != neck {
 				t.Fatalf("%d of %d stitches of a square neck are flat", flat, neck)
 			}
-		case garment.VeeNeck:
+		case garment.VeeNeck, garment.PathNeck:
 			if flat != neck%2 {
-				t.Fatalf("%d of %d stitches of a vee are flat", flat, neck)
+				t.Fatalf("%d of %d stitches of a %v neck are flat", flat, neck, p.Spec.Neck.Shape)
 			}
 		default:
 			if off := 3*flat - neck; off < -4 || off > 4 { // a third to the nearest of its parity, of the width asked
@@ -169,7 +169,8 @@ func tied(m shaping.Method) bool { return m == shaping.Hold || m == shaping.Bind
 
 // laterRow returns 1 if the left half in the hand is a row later than the right: when
 // anything is held or bound off at its neck or shoulder.
-func laterRow(p garment.Piece) int {
+func laterRow(t fataler, p garment.Piece) int {
+	t.Helper()
 	if p.Work.Place != shaping.Hand {
 		return 0
 	}
@@ -179,10 +180,39 @@ func laterRow(p garment.Piece) int {
 			return 1
 		}
 	}
-	if by := p.Spec.Methods.Shoulder; p.Heights.Drop > 0 && (by.IsZero() || tied(by.Several) || tied(by.Single)) {
+	groups := groupsOf(t, p)
+	stepped := groups[len(groups)-1] < p.Widths.Shoulder
+	if by := p.Spec.Methods.Shoulder; stepped && (by.IsZero() || tied(by.Several) || tied(by.Single)) {
 		return 1
 	}
 	return 0
+}
+
+// groupsOf returns the groups of a shoulder from tip to neck: of a drawn one by its steps,
+// some of which may be left out.
+func groupsOf(t fataler, p garment.Piece) []int {
+	t.Helper()
+	groups, err := shaping.ShoulderGroups(p.Widths.Shoulder, p.Heights.Drop)
+	if err != nil {
+		t.Fatalf("shoulder: %v", err)
+	}
+	for _, e := range p.Edges {
+		if e.Name != garment.ShoulderEdge || e.Side != shaping.Right {
+			continue
+		}
+		clear(groups)
+		left := e.Stitches
+		for _, step := range e.Schedule.Shifted(e.FirstRow - 1) {
+			above := step.Row - p.Heights.Tip() // 2n for a hold, 2n+1 for a bind off; in the body one less at one edge
+			if step.Method == shaping.BindOff {
+				above--
+			}
+			groups[(above+1)/2] = -step.Stitches
+			left += step.Stitches
+		}
+		groups[len(groups)-1] = left
+	}
+	return groups
 }
 
 func half(p garment.Piece, side shaping.Side) shaping.Panel {
@@ -204,7 +234,7 @@ func TestHalvesAreReflections(t *testing.T) {
 			return
 		}
 		left, right := half(p, shaping.Left), half(p, shaping.Right)
-		if p.Work.Panels[1].Name != right.Name || right.LastRow != p.Heights.Top() || left.LastRow != right.LastRow+laterRow(p) {
+		if p.Work.Panels[1].Name != right.Name || right.LastRow != p.Heights.Top() || left.LastRow != right.LastRow+laterRow(t, p) {
 			t.Fatalf("first %s to row %d, then to row %d; the neck point is at %d", p.Work.Panels[1].Name, right.LastRow, left.LastRow, p.Heights.Top())
 		}
 		want := slices.Clone(right.Left)
@@ -217,8 +247,8 @@ func TestHalvesAreReflections(t *testing.T) {
 			t.Fatalf("neck of the left half (-right half with its row +got):\n%s", diff)
 		}
 		said := slices.ContainsFunc(p.Warnings, func(w string) bool { return strings.Contains(w, "left half is one row later") })
-		if said != (laterRow(p) > 0) {
-			t.Fatalf("warnings %q, left half later by %d", p.Warnings, laterRow(p))
+		if said != (laterRow(t, p) > 0) {
+			t.Fatalf("warnings %q, left half later by %d", p.Warnings, laterRow(t, p))
 		}
 	})
 }
@@ -301,13 +331,10 @@ func checkWaleHeights(t *rapid.T, p garment.Piece, side shaping.Side) {
 	for _, step := range edge("neck") {
 		add(-step.Stitches, step.Row-1)
 	}
-	groups, err := shaping.ShoulderGroups(w.Shoulder, h.Drop)
-	if err != nil {
-		t.Fatalf("shoulder: %v", err)
-	}
+	groups := groupsOf(t, p)
 	later := 0
 	if side == shaping.Left {
-		later = laterRow(p)
+		later = laterRow(t, p)
 	}
 	for i, group := range slices.Backward(groups) {
 		if i == len(groups)-1 {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"example.com/walewise/curve"
-	"example.com/walewise/gauge"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
@@ -17,7 +16,7 @@ func (f *trunk) drawNeck() error {
 			"the bottom of a round neck takes several stitches at once, a fashioned decrease takes %d: hold or bindOff, alone or as a list with fashioned for single stitches", f.neck.most())}
 	}
 	var err error
-	if d.edge, err = neckLine(f.spec.Neck.Shape, f.gauge.Width(d.stitches), f.gauge.Height(d.rows)); err != nil {
+	if d.edge, err = f.neckLine(d.stitches, d.rows); err != nil {
 		return f.spec.fitError("neck.depth", f.spec.Neck.Depth, err.Error())
 	}
 	var delay int // of the decreases against the traced rows
@@ -28,11 +27,13 @@ func (f *trunk) drawNeck() error {
 	}
 	lag := func(side shaping.Side) int { return f.lag(side, traced) }
 	split := f.heights.NeckStart()
-	err = f.lay(&f.neckEdge, d, traced, func(side shaping.Side, step shaping.Step) int {
-		if tied(step.Method) {
-			return split + step.Row + lag(side)
-		}
-		return split + step.Row + delay
+	f.neckEdge, err = f.lay(d, func(side shaping.Side) shaping.Schedule {
+		return moved(traced, func(step shaping.Step) int {
+			if tied(step.Method) {
+				return split + step.Row + lag(side)
+			}
+			return split + step.Row + delay
+		})
 	}, func(side shaping.Side) int { return split + 1 + lag(side) })
 	if err != nil {
 		return f.spec.fitError("neck.depth", f.spec.Neck.Depth, err.Error())
@@ -40,13 +41,16 @@ func (f *trunk) drawNeck() error {
 	return nil
 }
 
-// neckLine returns the drawn half edge: the quarter of an ellipse for a round neck,
-// a straight line for the others.
-func neckLine(shape NeckShape, width, height gauge.Length) (curve.Edge, error) {
-	if shape == RoundNeck {
-		return curve.QuarterEllipse(width, height)
+// neckLine returns the half edge in its box: the quarter of an ellipse for a round neck,
+// what the spec draws, and a straight line for the others.
+func (f *trunk) neckLine(stitches, rows int) (curve.Edge, error) {
+	switch f.spec.Neck.Shape {
+	case RoundNeck:
+		return curve.QuarterEllipse(f.gauge.Width(stitches), f.gauge.Height(rows))
+	case PathNeck:
+		return f.boxed(f.paths.neck, stitches, rows)
 	}
-	return curve.Line(width, height)
+	return curve.Line(f.gauge.Width(stitches), f.gauge.Height(rows))
 }
 
 // neckRules returns the rules for the neck edge of the half that starts at its outer

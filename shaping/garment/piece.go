@@ -43,17 +43,18 @@ func (s Size) Off() gauge.Length { return s.Knitted.Sub(s.Asked) }
 
 // The names of drawn edges.
 const (
-	NeckEdge    = "neck"
-	ArmholeEdge = "armhole"
+	NeckEdge     = "neck"
+	ArmholeEdge  = "armhole"
+	ShoulderEdge = "shoulder" // where the spec draws it; equal groups follow no drawing
 )
 
 // Edge is one drawn edge and the schedule that follows it.
 type Edge struct {
-	Name      string // NeckEdge or ArmholeEdge
+	Name      string // NeckEdge, ArmholeEdge or ShoulderEdge
 	Panel     string // where its first step lies
 	Side      shaping.Side
 	Path      string // SVG path data in millimetres, in the box of whole stitches and rows
-	Stitches  int    // that go; the steps are negative
+	Stitches  int    // that go; the steps are negative. At a shoulder the last group is no step.
 	Rows      int
 	FirstRow  int              // the row of the piece that is row 1 of the schedule
 	Schedule  shaping.Schedule // rows count from 1 at FirstRow

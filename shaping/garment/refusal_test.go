@@ -175,12 +175,83 @@ var refusals = []struct {
 		func(s *garment.Spec) { s.Start.Band = length("36 cm") },
 	}},
 
-	{func(s *garment.Spec) { s.Neck.Shape = garment.PathNeck }, "neck.shape path: not planned so far: round, vee or square", "neck.shape", garment.ErrSpec, []change{
+	{func(s *garment.Spec) { s.Neck.Shape = 0 }, "neck.shape no shape: round, vee, square or path", "neck.shape", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Neck.Shape = garment.VeeNeck },
 		func(s *garment.Spec) { s.Neck.Shape = garment.SquareNeck },
+		func(s *garment.Spec) { s.Neck.Shape, s.Neck.Path = garment.PathNeck, sound },
 	}},
-	{func(s *garment.Spec) { s.Neck.Shape = 0 }, "neck.shape no shape: round, vee or square", "neck.shape", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Neck.Path = "M 0 0" }, `neck.path "M 0 0": belongs to the shape path, which is not planned so far: leave it out`, "neck.path", garment.ErrSpec, nil},
+	{
+		func(s *garment.Spec) { s.Neck.Shape = garment.PathNeck },
+		`neck.path: missing: the shape path needs one, SVG path data such as "` + sound + `"`, "neck.path", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Neck.Path = sound }},
+	},
+	{
+		func(s *garment.Spec) { s.Neck.Path = sound },
+		`neck.path "` + sound + `": belongs to the shape path: leave it out, or give neck.shape path`, "neck.path", garment.ErrSpec,
+		[]change{
+			func(s *garment.Spec) { s.Neck.Path = "" },
+			func(s *garment.Spec) { s.Neck.Shape = garment.PathNeck },
+		},
+	},
+	{
+		drawnNeck("M 0 60 K 20 0"),
+		`neck.path "M 0 60 K 20 0": path "K 20 0" at byte 7: no command of path data` + drawNeckSo, "neck.path", garment.ErrSpec,
+		[]change{drawnNeck(sound)},
+	},
+	{
+		drawnNeck("M 0 60 L 30 20 L 20 40 L 50 0"),
+		`neck.path "M 0 60 L 30 20 L 20 40 L 50 0": path segment 2 (L) at byte 15: a path that descends; an edge leads from its lower end up to its upper end` + drawNeckSo, "neck.path", garment.ErrSpec,
+		[]change{drawnNeck(sound)},
+	},
+	{
+		drawnNeck("M 0 60 L 30 40 L 20 20 L 50 0"),
+		`neck.path "M 0 60 L 30 40 L 20 20 L 50 0": turns back` + drawNeckSo, "neck.path", garment.ErrSpec,
+		[]change{drawnNeck(sound)},
+	},
+	{
+		drawnNeck("M 50 60 L 0 0"),
+		`neck.path "M 50 60 L 0 0": leads to the wrong side or straight up` + drawNeckSo, "neck.path", garment.ErrSpec,
+		[]change{drawnNeck(sound)},
+	},
+	{drawnNeck("M 0 60 V 0"), `neck.path "M 0 60 V 0": leads to the wrong side or straight up` + drawNeckSo, "neck.path", garment.ErrSpec, nil},
+	{drawnNeck("M 0 60 H 50"), `neck.path "M 0 60 H 50": edge height 0 cm: 1/1000 mm to 1000 m` + drawNeckSo, "neck.path", garment.ErrSpec, nil},
+	{
+		func(s *garment.Spec) { s.Armhole.Path = "nothing" },
+		`armhole.path "nothing": path "nothing" at byte 0: a path starts with M; draw in mm from the underarm up to where the armhole is upright, x growing all the way, such as "` + sound + `"`, "armhole.path", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Armhole.Path = sound }},
+	},
+	{
+		func(s *garment.Spec) { s.Armhole.Inset, s.Armhole.Path = gauge.Length{}, sound },
+		`armhole.path "` + sound + `": without an inset the armhole is straight: leave it out, or give armhole.inset`, "armhole.path", garment.ErrSpec,
+		[]change{
+			func(s *garment.Spec) { s.Armhole.Path = "" },
+			func(s *garment.Spec) { s.Armhole.Inset = length("6 cm") },
+		},
+	},
+	{
+		func(s *garment.Spec) { s.Shoulder.Path = "M 9 9 L 0 0" },
+		`shoulder.path "M 9 9 L 0 0": leads to the wrong side or straight up; draw in mm from the tip up to the neck point, x growing all the way, such as "` + sound + `"`, "shoulder.path", garment.ErrSpec,
+		[]change{func(s *garment.Spec) { s.Shoulder.Path = sound }},
+	},
+	{
+		func(s *garment.Spec) { s.Shoulder.Drop, s.Shoulder.Path = gauge.Length{}, sound },
+		`shoulder.path "` + sound + `": without a drop the shoulder is level: leave it out, or give shoulder.drop`, "shoulder.path", garment.ErrSpec,
+		[]change{
+			func(s *garment.Spec) { s.Shoulder.Path = "" },
+			func(s *garment.Spec) { s.Shoulder.Drop = length("3 cm") },
+		},
+	},
+	{
+		func(s *garment.Spec) {
+			s.Shoulder.Path, s.Methods.Shoulder = sound, garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+		},
+		"methods.shoulder bindOff and fashioned: groups of a drawn shoulder have any number of stitches: hold or bindOff for all, or leave shoulder.path out", "methods.shoulder", garment.ErrFit,
+		[]change{
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.Hold) },
+			func(s *garment.Spec) { s.Methods.Shoulder = garment.By(shaping.BindOff) },
+			func(s *garment.Spec) { s.Shoulder.Path = "" },
+		},
+	},
 	{func(s *garment.Spec) { s.Body.Hem = length("48 cm") }, "body.hem 48 cm: only straight sides are planned so far: leave it out, or give 50 cm", "body.hem", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Body.Hem = length("50 cm") },
 	}},
@@ -272,6 +343,15 @@ var refusals = []struct {
 			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },
 		},
 	},
+}
+
+// sound is the path that refusals of a path name.
+const sound = "M 0 60 C 30 60 50 30 50 0"
+
+const drawNeckSo = `; draw in mm from the end of the flat middle up to the neck point, x growing all the way, such as "` + sound + `"`
+
+func drawnNeck(path string) change {
+	return func(s *garment.Spec) { s.Neck.Shape, s.Neck.Path = garment.PathNeck, path }
 }
 
 // decreased is the pair of single and double decreases.

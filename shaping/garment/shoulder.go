@@ -12,6 +12,9 @@ func (f *trunk) chooseGroups() error {
 	if f.groups, err = f.widths.groups(f.spec, f.heights, f.gauge); err != nil {
 		return err
 	}
+	if f.spec.Shoulder.Path != "" && f.heights.Drop > 0 {
+		return f.drawShoulder()
+	}
 	largest := 0
 	for _, group := range f.groups[:len(f.groups)-1] {
 		largest = max(largest, group)
@@ -59,6 +62,9 @@ func (f *trunk) steepShoulder(largest, most int) error {
 func (f *trunk) shoulderSteps(edge shaping.Side) shaping.Schedule {
 	var steps shaping.Schedule
 	for i, group := range f.groups[:len(f.groups)-1] {
+		if group == 0 {
+			continue // of a drawn shoulder
+		}
 		m := f.shoulder.of(group)
 		row := f.heights.Tip() + 2*i
 		if m != shaping.Hold {

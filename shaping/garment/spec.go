@@ -104,6 +104,10 @@ type Armhole struct {
 	Inset   gauge.Length `json:"inset,omitzero"`   // taken off at each side; default none
 	BindOff Optional     `json:"bindOff,omitzero"` // of the inset, taken off at once; default 2.5 cm, at most the inset
 	Curve   Optional     `json:"curve,omitzero"`   // height over which the rest goes; default two fifths of the depth
+	// Path is the edge along which the rest goes, SVG path data in millimetres from the
+	// underarm upwards, x growing as stitches go; default a quarter of an ellipse. It is
+	// stretched to whole stitches and rows.
+	Path string `json:"path,omitzero"`
 }
 
 // NeckShape is the form of the neck edge.
@@ -149,8 +153,11 @@ type Neck struct {
 	Shape NeckShape    `json:"shape"`
 	Width gauge.Length `json:"width"`
 	Depth gauge.Length `json:"depth"`         // below the neck point
-	Flat  Optional     `json:"flat,omitzero"` // straight part in the middle; default a third of the width when round, the width when square, no or one stitch for a vee
-	Path  string       `json:"path,omitzero"` // for the shape path: the right half edge in millimetres
+	Flat  Optional     `json:"flat,omitzero"` // straight part in the middle; default a third of the width when round, the width when square, else no or one stitch
+	// Path belongs to the shape path: the right half edge as SVG path data in millimetres,
+	// from the end of the flat part up to the neck point, x growing as stitches go. It is
+	// stretched to whole stitches and rows.
+	Path string `json:"path,omitzero"`
 }
 
 // Back is where the back differs from the front.
@@ -167,6 +174,10 @@ type BackNeck struct {
 // Shoulder slopes from the neck point to the tip.
 type Shoulder struct {
 	Drop gauge.Length `json:"drop"`
+	// Path is a shoulder that does not slope evenly: SVG path data in millimetres from the
+	// tip up to the neck point, x growing inwards. It is stretched to whole stitches and rows.
+	// Left out, groups of stitches as equal as can be go one after the other.
+	Path string `json:"path,omitzero"`
 }
 
 // Sleeve is a sleeve from cuff to cap. Widths are all round, the sleeve lying open.

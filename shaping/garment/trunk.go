@@ -26,7 +26,7 @@ func Front(s Spec) (Piece, error) {
 		armhole:  s.Methods.Armhole.Or(Pair{shaping.BindOff, shaping.Fashioned}),
 	}
 	for _, step := range []func() error{
-		f.chooseWidths, f.chooseHeights, f.chooseGroups, f.checkUnderarm, f.drawNeck, f.drawArmhole,
+		f.readPaths, f.chooseWidths, f.chooseHeights, f.chooseGroups, f.checkUnderarm, f.drawNeck, f.drawArmhole,
 	} {
 		if err := step(); err != nil {
 			return Piece{}, err
@@ -46,9 +46,11 @@ type trunk struct {
 	heights Heights
 	groups  []int // of the shoulder, from tip to neck
 
-	neckEdge    twoEdges // left: the right edge of the left half
-	armholeEdge twoEdges // without what is taken off at once
-	lastTied    int      // row of the traced armhole where its last hold or bind off stands, 0 without one
+	paths        paths
+	neckEdge     twoEdges // left: the right edge of the left half
+	armholeEdge  twoEdges // without what is taken off at once
+	shoulderEdge twoEdges // of a drawn shoulder
+	lastTied     int      // row of the traced armhole where its last hold or bind off stands, 0 without one
 }
 
 // carriage returns where row 1 starts.

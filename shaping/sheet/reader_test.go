@@ -412,8 +412,10 @@ func TestSheetIsEnoughForEveryMethod(t *testing.T) {
 		"in the hand":                   func(s *garment.Spec) { s.Setup.On = shaping.Hand },
 		"in the hand without a band":    func(s *garment.Spec) { s.Setup.On, s.Start = shaping.Hand, garment.Start{Edge: garment.ClosedEdge} },
 	}
+	const drawn = "M 0 60 C 30 60 50 30 50 0"
 	necks := map[string]func(*garment.Neck){
 		"round":   func(*garment.Neck) {},
+		"drawn":   func(n *garment.Neck) { n.Shape, n.Path = garment.PathNeck, drawn },
 		"shallow": func(n *garment.Neck) { n.Depth, n.Flat = l("1.5 cm"), garment.Exactly(l("9 cm")) },
 		"vee":     func(n *garment.Neck) { n.Shape, n.Depth = garment.VeeNeck, l("11 cm") },
 		"square":  func(n *garment.Neck) { n.Shape = garment.SquareNeck },
@@ -427,6 +429,7 @@ func TestSheetIsEnoughForEveryMethod(t *testing.T) {
 		func(s *garment.Spec) { s.Methods.Armhole = bindOffFirst },
 		func(s *garment.Spec) { s.Methods.Armhole = holdFirst },
 		func(s *garment.Spec) { s.Units, s.Armhole = gauge.Inch, garment.Armhole{Depth: s.Armhole.Depth} }, // straight
+		func(s *garment.Spec) { s.Armhole.Path, s.Shoulder.Path = drawn, drawn },
 	}
 	made := map[string]int{}
 	for place, setUp := range places {

@@ -17,11 +17,20 @@ func (s *writer) notes() {
 		}
 		steps, other := s.steps(e), s.steps(s.opposite(e))
 		if len(steps) == 0 {
-			s.para("  "+e.Name+": ", "upright, without steps.")
+			way := "upright"
+			if e.Name == garment.ShoulderEdge {
+				way = "level"
+			}
+			s.para("  "+e.Name+": ", way+", without steps.")
 			continue
 		}
-		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
-			plural.Stitches(-steps.Total()), capital(s.spoken(e.Name, steps, other[0].Row)), s.area(e.Area), s.area(e.Floor)))
+		total, last := -steps.Total(), ""
+		if e.Name == garment.ShoulderEdge {
+			last = fmt.Sprintf("; the last %d stay to the end", e.Stitches-total)
+			total = e.Stitches
+		}
+		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
+			plural.Stitches(total), capital(s.spoken(e.Name, steps, other[0].Row)), last, s.area(e.Area), s.area(e.Floor)))
 	}
 	s.heading("Before you start")
 	for _, warning := range s.piece.Warnings {
