@@ -3,45 +3,60 @@ package curve
 import "slices"
 
 // arrivals says what the way to a place costs at least: the program from the beginning of
-// the edge instead of from its end.
+// the edge instead of from its end. Its tables hold the blocks of one level side by side,
+// since a schedule stays at its level for long.
 type arrivals struct {
-	p     *program
-	cells []cell // for each block and level of its band
+	p       *program
+	low     int // the lowest level of all bands
+	blocks  int
+	arrival []arrival
+	there   []int64 // least area up to the start of a block if a level is reached there or before
 	// leaves is no more than the area of any schedule that leaves the bands.
 	leaves int64
 
-	ready   [ways][]int64 // least area to a level where a step of each way may stand
+	ready   [ways][]int64 // least area to a level where a step of each way may stand, by block
 	scratch []int64
 }
 
-// cell is what is known of a block and a level. Areas are unreachable where no schedule
-// within the bands gets to.
-type cell struct {
-	// along is the area from the beginning of the edge to the start of the block at the
-	// level: two of them differ by the area between two blocks.
+// arrival is what is known of a block and a level. Outside the band both are unreachable.
+type arrival struct {
+	// along is the area at the level from the first block to this one: two of them differ
+	// by the area between two blocks.
 	along   int64
 	stepped int64 // least area up to the start of the block if a step at it leads to the level
-	there   int64 // the same if the level is reached at the block or before
-	best    int64 // what a search has found to follow a step at the block that leads to the level
-	newest  int   // place where the search keeps that, or -1
 }
 
 func newArrivals(p *program) *arrivals {
-	a := &arrivals{p: p}
+	a := &arrivals{p: p, blocks: len(p.blocks)}
 	a.fill()
 	return a
 }
 
-// fill fills the cells for the bands that the program has now.
+// place returns the place of a block and a level in the tables.
+func (a *arrivals) place(block, level int) int { return (level-a.low)*a.blocks + block }
+
+// fill fills the tables for the bands that the program has now.
 func (a *arrivals) fill() {
-	p, cells, widest := a.p, len(a.p.togo), 0
-	a.cells, a.leaves = slices.Grow(a.cells[:0], cells)[:cells], unreachable
-	for n := range a.cells {
-		a.cells[n] = cell{along: p.along[n], stepped: unreachable, there: unreachable}
+	p, widest, high := a.p, 0, 0
+	a.low = 0
+	for i := range p.bands {
+		b := &p.bands[i]
+		a.low, high, widest = min(a.low, b.low), max(high, b.high), max(widest, b.size())
+	}
+	size := (high - a.low + 1) * a.blocks
+	a.arrival, a.there = slices.Grow(a.arrival[:0], size)[:size], slices.Grow(a.there[:0], size)[:size]
+	a.leaves = unreachable
+	fill(a.there, unreachable)
+	for n := range a.arrival {
+		a.arrival[n] = arrival{unreachable, unreachable}
 	}
 	for i := range p.bands {
-		widest = max(widest, p.bands[i].size())
+		b := &p.bands[i]
+		for level := b.low; level <= b.high; level++ {
+			a.arrival[a.place(i, level)].along = p.along[b.at+level-b.low]
+		}
 	}
+	cells := len(p.togo)
 	for w := range ways {
 		if p.rules.may[w] {
 			a.ready[w] = slices.Grow(a.ready[w][:0], cells)[:cells]
@@ -49,11 +64,10 @@ func (a *arrivals) fill() {
 		}
 	}
 	if p.bands[0].holds(0) {
-		begin := p.cell(0, 0)
-		a.cells[begin].there = 0
+		a.there[a.place(0, 0)] = 0
 		for w := range ways {
 			if p.rules.may[w] {
-				a.ready[w][begin] = 0
+				a.ready[w][p.cell(0, 0)] = 0
 			}
 		}
 	}
@@ -77,47 +91,38 @@ func (a *arrivals) arrive(i int, stepped []int64) {
 		a.stepOut(ready[down][from:min(to, from+size.most)], b.under)
 	}
 	for n, arrived := range stepped {
-		c := &a.cells[from+n]
-		c.stepped = arrived
-		c.there = min(c.there, arrived)
-		if c.there >= unreachable {
+		level := b.low + n
+		at := a.place(i, level)
+		a.arrival[at].stepped = arrived
+		there := min(a.there[at], arrived)
+		a.there[at] = there
+		if there >= unreachable {
 			continue
 		}
-		level := b.low + n
-		at, next := a.inBand(i+1, level, c.there-c.along)
-		if at {
-			next.there = min(next.there, c.there+next.along-c.along)
+		along := a.arrival[at].along
+		held := p.bands[i+1].holds(level)
+		if held {
+			a.there[at+1] = min(a.there[at+1], there+a.arrival[at+1].along-along)
+		} else if then := p.togoAt(i+1, level); then < unreachable {
+			a.leaves = min(a.leaves, there+p.stay(i, i+1, level)+then)
 		}
 		for w := range ways {
 			if !p.rules.may[w] {
 				continue
 			}
-			if r := ready[w][from+n]; r < unreachable && at {
+			if r := ready[w][from+n]; r < unreachable && held {
 				k := p.cell(i+1, level)
-				ready[w][k] = min(ready[w][k], r+next.along-c.along)
+				ready[w][k] = min(ready[w][k], r+a.arrival[at+1].along-along)
 			}
 			if arrived >= unreachable {
 				continue
 			}
 			if j := p.blocks[i].next[w]; p.bands[j].holds(level) {
 				k := p.cell(j, level)
-				ready[w][k] = min(ready[w][k], arrived+a.cells[k].along-c.along)
+				ready[w][k] = min(ready[w][k], arrived+a.arrival[a.place(j, level)].along-along)
 			}
 		}
 	}
-}
-
-// inBand returns the cell of a block and level, if the band holds the level, and notes
-// else that it has left the band. The area up to there is less by its own than there.
-func (a *arrivals) inBand(block, level int, less int64) (bool, *cell) {
-	p := a.p
-	if p.bands[block].holds(level) {
-		return true, &a.cells[p.cell(block, level)]
-	}
-	if then := p.togoAt(block, level); then < unreachable {
-		a.leaves = min(a.leaves, less+p.stay(0, block, level)+then)
-	}
-	return false, nil
 }
 
 // stepOut notes steps out of the band from levels that are near enough to its end.

@@ -1,6 +1,10 @@
 package curve
 
-import "example.com/walewise/shaping"
+import (
+	"slices"
+
+	"example.com/walewise/shaping"
+)
 
 // search finds what can be said in few phrases. It goes from the end of the edge to its
 // beginning, one phrase after the other: after its n-th round it knows, for each block
@@ -20,29 +24,26 @@ type search struct {
 	first   []opening
 	onlyEnd bool // this round is the last: only whole schedules are looked for
 
-	kept []kept
-	from spot   // where the phrases end that are gone through
-	edge []spot // what the last round has found
-	then []spot // and this one
+	best   []int64 // for each place what was found to follow a step to it; unreachable if nothing was
+	newest []int   // for each place where that is kept, or -1
+	kept   []kept
+	from   spot   // where the phrases end that are gone through
+	edge   []spot // what the last round has found
+	then   []spot // and this one
 }
 
 // footing is what is often asked of a block.
 type footing struct {
-	start     int // rows below it
-	low, high int // levels of its band
-	zero      int // place of level 0 in the cells, in its band or not
-	sizes     [ways]sizes
+	start int // rows below it
+	sizes [ways]sizes
 }
 
-// holds reports whether the band of the block holds a level.
-func (l *footing) holds(level int) bool { return l.low <= level && level <= l.high }
-
 // may reports whether a step of a phrase may stand at the block.
-func (l *footing) may(change int) bool {
+func (f *footing) may(change int) bool {
 	if change > 0 {
-		return l.sizes[up].allow(change)
+		return f.sizes[up].allow(change)
 	}
-	return l.sizes[down].allow(-change)
+	return f.sizes[down].allow(-change)
 }
 
 // kept is what a round has found for a place, and where what was found before stands.
@@ -79,20 +80,21 @@ func newSearch(a *arrivals, steady bool) *search {
 	return s
 }
 
-// set gives the search other bands to look in.
+// set gives the search tables that were filled anew.
 func (s *search) set(a *arrivals) {
 	s.arrivals = a
-	p := a.p
+	p, size := a.p, len(a.there)
+	s.best, s.newest = slices.Grow(s.best[:0], size)[:size], slices.Grow(s.newest[:0], size)[:size]
 	for i := range s.footings {
-		b, k := &p.bands[i], &p.blocks[i]
-		l := footing{start: k.start, low: b.low, high: b.high, zero: b.at - b.low, sizes: k.sizes}
+		k := &p.blocks[i]
+		f := footing{start: k.start, sizes: k.sizes}
 		for w := range ways {
 			// A step at the first block is the base where one is named.
-			if l.sizes[w].most == 0 || i == 0 && p.rules.based[w] {
-				l.sizes[w] = sizes{1, 0}
+			if f.sizes[w].most == 0 || i == 0 && p.rules.based[w] {
+				f.sizes[w] = sizes{1, 0}
 			}
 		}
-		s.footings[i] = l
+		s.footings[i] = f
 	}
 }
 
@@ -123,12 +125,13 @@ func (s *search) begin(limit int64) {
 	p := s.p
 	s.limit, s.whole, s.round, s.onlyEnd = limit, unreachable, 0, false
 	s.kept, s.then, s.first = s.kept[:0], s.then[:0], s.first[:0]
-	for n := range s.cells {
-		s.cells[n].best, s.cells[n].newest = unreachable, -1
+	fill(s.best, unreachable)
+	for n := range s.newest {
+		s.newest[n] = -1
 	}
 	for i := range p.last() {
-		if l := &s.footings[i]; l.holds(p.d.net) {
-			s.reach(i, p.d.net, &s.cells[l.zero+p.d.net], p.stay(i, p.last(), p.d.net))
+		if p.bands[i].holds(p.d.net) {
+			s.reach(i, p.d.net, s.place(i, p.d.net), p.stay(i, p.last(), p.d.net))
 		}
 	}
 	s.keep()
@@ -153,17 +156,17 @@ func (s *search) keep() {
 	s.edge, s.then = s.then, s.edge[:0]
 	for i := range s.edge {
 		spot := &s.edge[i]
-		c := &s.cells[s.p.cell(spot.block, spot.level)]
-		spot.area = c.best
-		s.kept = append(s.kept, kept{s.round, c.best, c.newest})
-		c.newest = len(s.kept) - 1
+		at := s.place(spot.block, spot.level)
+		spot.area = s.best[at]
+		s.kept = append(s.kept, kept{s.round, spot.area, s.newest[at]})
+		s.newest[at] = len(s.kept) - 1
 	}
 }
 
 // onward returns the least area to the end of the edge after a step at a block that led to
 // a level, said in up to so many phrases.
 func (s *search) onward(block, level, phrases int) int64 {
-	for n := s.cells[s.p.cell(block, level)].newest; n >= 0; n = s.kept[n].older {
+	for n := s.newest[s.place(block, level)]; n >= 0; n = s.kept[n].older {
 		if s.kept[n].round <= phrases {
 			return s.kept[n].area
 		}
@@ -172,14 +175,14 @@ func (s *search) onward(block, level, phrases int) int64 {
 }
 
 // reach notes that after a step at a block that led to a level so much area follows.
-func (s *search) reach(block, level int, c *cell, area int64) {
-	if s.onlyEnd || area >= c.best || c.stepped+area > s.limit {
+func (s *search) reach(block, level, at int, area int64) {
+	if s.onlyEnd || area >= s.best[at] || s.arrival[at].stepped+area > s.limit {
 		return
 	}
-	if c.newest < 0 && c.best == unreachable || c.newest >= 0 && s.kept[c.newest].area == c.best {
+	if n := s.newest[at]; n < 0 && s.best[at] == unreachable || n >= 0 && s.kept[n].area == s.best[at] {
 		s.then = append(s.then, spot{block, level, area}) // the first time in this round
 	}
-	c.best = area
+	s.best[at] = area
 }
 
 // isBase reports whether such a step may be the base of a schedule that begins with it.
@@ -193,11 +196,11 @@ func (s *search) isBase(change int) bool {
 
 // endsThere goes through the phrases that end with a step to the place.
 func (s *search) endsThere() {
-	l := &s.footings[s.from.block]
+	f, b := &s.footings[s.from.block], &s.p.bands[s.from.block]
 	for w := range ways {
-		for stitches := l.sizes[w].least; stitches <= l.sizes[w].most; stitches++ {
+		for stitches := f.sizes[w].least; stitches <= f.sizes[w].most; stitches++ {
 			change := stitches * w.sign()
-			if !l.holds(s.from.level - change) {
+			if !b.holds(s.from.level - change) {
 				break // what is that far off is not stepped from
 			}
 			s.endsWith(change, w)
@@ -209,32 +212,29 @@ func (s *search) endsThere() {
 func (s *search) endsWith(change int, w way) {
 	before := s.from.level - change
 	apart, every := s.p.rules.apart[w], s.p.rules.inTurn(change)
-	l := &s.footings[s.from.block]
-	rest := s.from.area + s.cells[l.zero+before].along
+	first := s.place(0, before)
+	arrival, there := s.arrival[first:first+s.blocks], s.there[first:first+s.blocks]
+	rest, start := s.from.area+arrival[s.from.block].along, s.footings[s.from.block].start
 	if rest <= s.limit {
 		s.begins(s.from.block, before, change, 0, 0, 0, rest)
 	}
 	for i := s.from.block - 1; i >= 0; i-- {
-		k := &s.footings[i]
-		distance := l.start - k.start
+		f := &s.footings[i]
+		distance := start - f.start
 		if distance < apart {
 			continue
 		}
-		if !k.holds(before) {
-			break
+		area := rest - arrival[i].along
+		if there[i]+area > s.limit {
+			return // to be there sooner still makes it no less
 		}
-		c := &s.cells[k.zero+before]
-		area := rest - c.along
-		if c.there+area > s.limit {
-			break // to be there sooner still makes it no less
-		}
-		if c.stepped+area > s.limit {
+		if arrival[i].stepped+area > s.limit {
 			continue
 		}
-		if area < c.best {
-			s.reach(i, before, c, area)
+		if area < s.best[first+i] {
+			s.reach(i, before, first+i, area)
 		}
-		if !k.may(change) {
+		if !f.may(change) {
 			continue
 		}
 		s.goesOn(i, before, area, change, distance, distance)
@@ -256,42 +256,36 @@ func (s *search) goesOn(block, level int, area int64, change, last, other int) {
 	if last == other {
 		least = 1
 	}
-	cells, limit := s.cells, s.limit
+	first, limit := s.place(0, level), s.limit
 	next, then := other, last
-	here := &s.footings[block]
-	for distances := 1; ; {
+	for distances := 1; ; distances++ {
 		// The step at this block belongs to the phrase.
 		level -= change
-		if level < here.low || level > here.high {
+		first -= change * s.blocks
+		if uint(first) >= uint(len(s.arrival)) {
 			return
 		}
-		whole := area + cells[here.zero+level].along
+		row := s.arrival[first:][:s.blocks]
+		whole := area + row[block].along
 		if whole <= limit && distances >= least {
 			s.begins(block, level, change, last, other, distances, whole)
 			limit = s.limit
 		}
-		row := here.start - next
-		if row < 0 {
+		below := s.footings[block].start - next
+		if below < 0 {
 			return
 		}
-		block = s.blockAt[row]
-		if block < 0 {
+		if block = s.blockAt[below]; block < 0 {
 			return
 		}
-		here = &s.footings[block]
-		if level < here.low || level > here.high {
+		area = whole - row[block].along
+		if row[block].stepped+area > limit {
 			return
 		}
-		c := &cells[here.zero+level]
-		area = whole - c.along
-		if c.stepped+area > limit {
-			return
+		if distances+1 >= least && area < s.best[first+block] {
+			s.reach(block, level, first+block, area)
 		}
-		distances++
-		if area < c.best && distances >= least {
-			s.reach(block, level, c, area)
-		}
-		if !here.may(change) {
+		if !s.footings[block].may(change) {
 			return
 		}
 		next, then = then, next
