@@ -1,6 +1,10 @@
 package curve
 
-import "example.com/walewise/shaping"
+import (
+	"slices"
+
+	"example.com/walewise/shaping"
+)
 
 // way is one of the two ways in which stitches move: up, so that more are gone, or down.
 type way int
@@ -78,14 +82,14 @@ func (b *block) ready() (one, both int) {
 	return min(b.next[up], b.next[down]), max(b.next[up], b.next[down])
 }
 
-// newBlocks returns the blocks of an edge of so many rows, and one more that starts where
-// the edge ends. No step moves more than that many stitches.
-func newBlocks(r *rules, rows, stitches int) []block {
+// appendBlocks appends the blocks of an edge of so many rows, and one more that starts
+// where the edge ends. No step moves more than that many stitches.
+func appendBlocks(blocks []block, r *rules, rows, stitches int) []block {
 	stride := 1
 	if first := r.of[up]; !r.may[down] && first.Single.IsZero() {
 		stride = max(first.Every, 1)
 	}
-	blocks := make([]block, 0, rows/stride+2)
+	blocks = slices.Grow(blocks, rows/stride+2)
 	for row := r.first; row <= rows; row += stride {
 		b := block{start: row - 1}
 		some := false

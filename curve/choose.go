@@ -32,7 +32,7 @@ func (g *told) choose(toward int) shaping.Schedule {
 			c.ends[n] = c.endDeviation(n)
 			limits = append(limits, c.ends[n])
 		}
-		for _, a := range from.arcs {
+		for a := from.first; a < from.end; a++ {
 			c.deviations[a] = c.deviation(from, g.arcs[a])
 			limits = append(limits, c.deviations[a])
 		}
@@ -53,7 +53,7 @@ func (g *told) choose(toward int) shaping.Schedule {
 // isPath reports whether the graph holds one schedule, said in one way.
 func (g *told) isPath() bool {
 	for _, from := range g.places {
-		if len(from.arcs) > 1 {
+		if from.end-from.first > 1 {
 			return false
 		}
 	}
@@ -63,8 +63,8 @@ func (g *told) isPath() bool {
 // follow returns the schedule of a graph that is a path.
 func (g *told) follow(toward int) shaping.Schedule {
 	var steps shaping.Schedule
-	for n := 0; len(g.places[n].arcs) > 0; {
-		f := g.arcs[g.places[n].arcs[0]]
+	for n := 0; g.places[n].end > g.places[n].first; {
+		f := g.arcs[g.places[n].first]
 		steps = f.appendTo(steps, g.s.p, toward)
 		n = f.to
 	}
@@ -132,7 +132,7 @@ func (c *choice) within(limit int64) int64 {
 		if from.follow == 0 && c.ends[n] <= limit {
 			c.after[n] = p.stay(max(from.block, 0), p.last(), from.level)
 		}
-		for _, a := range from.arcs {
+		for a := from.first; a < from.end; a++ {
 			c.after[n] = min(c.after[n], c.onward(a, limit))
 		}
 	}
@@ -205,7 +205,7 @@ func (c *choice) walk(limit int64, toward int) shaping.Schedule {
 // begun appends the phrases that begin at a place up to which there is so much area, and
 // that lead to the end.
 func (c *choice) begun(sayings []saying, at int, area, limit int64) []saying {
-	for _, a := range c.places[at].arcs {
+	for a := c.places[at].first; a < c.places[at].end; a++ {
 		if area+c.onward(a, limit) <= c.limit {
 			sayings = append(sayings, saying{arc: a, area: area})
 		}

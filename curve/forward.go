@@ -1,7 +1,5 @@
 package curve
 
-import "slices"
-
 // arrivals says what the way to a place costs at least: the program from the beginning of
 // the edge instead of from its end. Its tables hold the blocks of one level side by side,
 // since a schedule stays at its level for long.
@@ -26,10 +24,10 @@ type arrival struct {
 	stepped int64 // least area up to the start of the block if a step at it leads to the level
 }
 
-func newArrivals(p *program) *arrivals {
-	a := &arrivals{p: p, blocks: len(p.blocks)}
+// reset makes the arrivals those of a program.
+func (a *arrivals) reset(p *program) {
+	a.p, a.blocks = p, len(p.blocks)
 	a.fill()
-	return a
 }
 
 // place returns the place of a block and a level in the tables.
@@ -44,7 +42,7 @@ func (a *arrivals) fill() {
 		a.low, high, widest = min(a.low, b.low), max(high, b.high), max(widest, b.size())
 	}
 	size := (high - a.low + 1) * a.blocks
-	a.arrival, a.there = slices.Grow(a.arrival[:0], size)[:size], slices.Grow(a.there[:0], size)[:size]
+	a.arrival, a.there = sized(a.arrival, size), sized(a.there, size)
 	a.leaves = unreachable
 	fill(a.there, unreachable)
 	for n := range a.arrival {
@@ -59,7 +57,7 @@ func (a *arrivals) fill() {
 	cells := len(p.togo)
 	for w := range ways {
 		if p.rules.may[w] {
-			a.ready[w] = slices.Grow(a.ready[w][:0], cells)[:cells]
+			a.ready[w] = sized(a.ready[w], cells)
 			fill(a.ready[w], unreachable)
 		}
 	}
@@ -71,7 +69,7 @@ func (a *arrivals) fill() {
 			}
 		}
 	}
-	a.scratch = slices.Grow(a.scratch[:0], widest)[:widest]
+	a.scratch = sized(a.scratch, widest)
 	for i := range p.last() {
 		a.arrive(i, a.scratch[:p.bands[i].size()])
 	}

@@ -51,16 +51,16 @@ func (b *band) size() int            { return b.high - b.low + 1 }
 // unreachable is more than any area, and eight of them can be added.
 const unreachable = math.MaxInt64 / 8
 
-func newProgram(d *drawing, r *rules) *program {
-	p := &program{d: d, rules: *r, least: 0, most: d.net}
+// reset makes the program one for a drawing under rules.
+func (p *program) reset(d *drawing, r *rules) {
+	p.d, p.rules, p.least, p.most = d, *r, 0, d.net
 	if r.may[down] {
 		p.least, p.most = -mostLevel, mostLevel
 	}
-	p.blocks = newBlocks(&p.rules, d.rows, p.most-p.least)
+	p.blocks = appendBlocks(p.blocks[:0], &p.rules, d.rows, p.most-p.least)
 	if p.blocks[0].start+1 > r.first {
 		p.rules.based = [ways]bool{} // there is no row for it
 	}
-	return p
 }
 
 // last returns the number of the block that starts where the edge ends.
@@ -94,7 +94,7 @@ const mostLevel = 2 * MaxStitches
 // rules do not let a schedule keep up with the drawing they reach down to where it can be.
 func (p *program) setBands(margin int) {
 	last := p.last()
-	p.bands = slices.Grow(p.bands[:0], last+1)[:last+1]
+	p.bands = sized(p.bands, last+1)
 	wait := max(p.rules.apart[up], p.rules.apart[down])
 	soonest, ready := 0, 0
 	cells := 0
@@ -134,17 +134,18 @@ func (p *program) greatest() int64 {
 // solve fills the tables from the end of the edge to its beginning.
 func (p *program) solve() {
 	cells := p.bands[p.last()].at + 1
-	tables := slices.Grow(p.along[:0], 3*cells)[:3*cells]
-	p.along, p.togo, p.landed = tables[:cells], tables[cells:2*cells:2*cells], tables[2*cells:]
+	p.along, p.togo, p.landed = sized(p.along, cells), sized(p.togo, cells), sized(p.landed, cells)
 	for i := range p.bands {
 		b := &p.bands[i]
 		p.d.areas(p.along[b.at:][:b.size()], p.blocks[0].start, p.blocks[i].start, b.low)
 	}
 	if p.rules.may[down] && p.rules.apart[up] != p.rules.apart[down] {
 		for w := range ways {
-			p.stepped[w] = slices.Grow(p.stepped[w][:0], cells)[:cells]
+			p.stepped[w] = make([]int64, cells)
 			p.stepped[w][cells-1] = unreachable
 		}
+	} else {
+		p.stepped = [ways][]int64{}
 	}
 	p.togo[cells-1], p.landed[cells-1] = 0, 0
 	end := &p.bands[p.last()]
@@ -162,9 +163,11 @@ func (p *program) solveBlock(i int) {
 	b.under, b.over = below, above
 	p.wait(togo, i, i+1)
 	b.below = min(below, stepIn(togo, k.sizes[up], above))
-	slices.Reverse(togo)
-	b.above = min(above, stepIn(togo, k.sizes[down], below))
-	slices.Reverse(togo)
+	if b.above = above; k.sizes[down].most > 0 {
+		slices.Reverse(togo)
+		b.above = min(above, stepIn(togo, k.sizes[down], below))
+		slices.Reverse(togo)
+	}
 	if one, both := k.ready(); one == i+1 && both == i+1 {
 		copy(landed, togo)
 	} else {
@@ -314,7 +317,7 @@ func fill(entries []int64, value int64) {
 // feasible reports whether any schedule of that many stitches over that many rows
 // obeys the rules.
 func feasible(stitches, rows int, r *rules) bool {
-	blocks := newBlocks(r, rows, stitches)
+	blocks := appendBlocks(nil, r, rows, stitches)
 	// reach holds for each block and level whether the rest can go from there on.
 	levels, last := stitches+1, len(blocks)-1
 	reach := make([]bool, len(blocks)*levels)

@@ -1,10 +1,6 @@
 package curve
 
-import (
-	"slices"
-
-	"example.com/walewise/shaping"
-)
+import "example.com/walewise/shaping"
 
 // search finds what can be said in few phrases. It goes from the end of the edge to its
 // beginning, one phrase after the other: after its n-th round it knows, for each block
@@ -30,6 +26,7 @@ type search struct {
 	from   spot   // where the phrases end that are gone through
 	edge   []spot // what the last round has found
 	then   []spot // and this one
+	told   told
 }
 
 // footing is what is often asked of a block.
@@ -67,9 +64,11 @@ type opening struct {
 	area         int64
 }
 
-func newSearch(a *arrivals, steady bool) *search {
+// reset makes the search one among these arrivals.
+func (s *search) reset(a *arrivals, steady bool) {
 	p := a.p
-	s := &search{steady: steady, slack: p.d.slack(), blockAt: make([]int, p.d.rows+1), footings: make([]footing, len(p.blocks))}
+	s.steady, s.slack = steady, p.d.slack()
+	s.blockAt, s.footings = sized(s.blockAt, p.d.rows+1), sized(s.footings, len(p.blocks))
 	for i := range s.blockAt {
 		s.blockAt[i] = -1
 	}
@@ -77,14 +76,13 @@ func newSearch(a *arrivals, steady bool) *search {
 		s.blockAt[p.blocks[i].start] = i
 	}
 	s.set(a)
-	return s
 }
 
 // set gives the search tables that were filled anew.
 func (s *search) set(a *arrivals) {
 	s.arrivals = a
 	p, size := a.p, len(a.there)
-	s.best, s.newest = slices.Grow(s.best[:0], size)[:size], slices.Grow(s.newest[:0], size)[:size]
+	s.best, s.newest = sized(s.best, size), sized(s.newest, size)
 	for i := range s.footings {
 		k := &p.blocks[i]
 		f := footing{start: k.start, sizes: k.sizes}

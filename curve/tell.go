@@ -15,7 +15,7 @@ type place struct {
 	block, level int
 	follow       int   // phrases to follow
 	before       int64 // least area up to the block
-	arcs         []int // the phrases that begin here
+	first, end   int   // the phrases that begin here, among the arcs
 }
 
 // phrase is a run of equal steps from one place to another.
@@ -31,7 +31,8 @@ type phrase struct {
 
 // tell gathers the graph after so many rounds of the search, at least one.
 func (s *search) tell(limit int64) *told {
-	g := &told{s: s, limit: limit, places: []place{{block: -1, follow: s.round}}}
+	g := &s.told
+	*g = told{s: s, limit: limit, places: append(g.places[:0], place{block: -1, follow: s.round}), arcs: g.arcs[:0]}
 	for _, o := range s.first {
 		if o.round == s.round && o.area <= limit {
 			g.add(0, o.block, o.level, o.phrase)
@@ -40,6 +41,7 @@ func (s *search) tell(limit int64) *told {
 	// Places stand in the order of the phrases before them, so that all that leads to a
 	// place is known when it is gone on from.
 	for from := 1; from < len(g.places); from++ {
+		g.places[from].first, g.places[from].end = len(g.arcs), len(g.arcs)
 		if begin := g.places[from]; begin.follow > 0 {
 			r := run{told: g, from: from, begin: begin}
 			r.leads()
@@ -63,8 +65,8 @@ func (g *told) add(from, block, level int, f phrase) {
 	}
 	to := &g.places[f.to]
 	to.before = min(to.before, g.places[from].before+f.area)
-	g.places[from].arcs = append(g.places[from].arcs, len(g.arcs))
 	g.arcs = append(g.arcs, f)
+	g.places[from].end = len(g.arcs)
 }
 
 // run goes through the phrases that begin at one place and belong to a schedule within the

@@ -49,7 +49,9 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 	if d.isFlat() {
 		return nil, true
 	}
-	p := newProgram(d.d, r)
+	k := takeDesk(d.d, r)
+	defer k.leave()
+	p := &k.program
 	for margin := narrow; ; margin *= 3 {
 		p.setBands(margin)
 		p.solve()
@@ -61,9 +63,10 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 		t := ties{p, limit}
 		steps, found := t.sole()
 		if found == several {
-			a := newArrivals(p)
-			if a.leaves > limit {
-				s := newSearch(a, how.Steady)
+			k.arrivals.reset(p)
+			if k.arrivals.leaves > limit {
+				s := &k.search
+				s.reset(&k.arrivals, how.Steady)
 				if s.wordless() <= limit {
 					return s.bare(d.toward()), true
 				}

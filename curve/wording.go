@@ -100,13 +100,15 @@ func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
 // smaller numbers of phrases that were not found: the fewer phrases, the more schedules
 // lie within what the best of them needs, but the fewer rounds it takes to find it.
 func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
-	p := newProgram(d.d, r)
+	k := takeDesk(d.d, r)
+	defer k.leave()
+	p, a, s := &k.program, &k.arrivals, &k.search
 	margin := narrow
 	p.setBands(margin)
 	p.solve()
-	a := newArrivals(p)
+	a.reset(p)
+	s.reset(a, how.Steady)
 	least, slack := p.togoAt(0, 0), d.d.slack()
-	s := newSearch(a, how.Steady)
 
 	found := make([]shaping.Schedule, how.Most+1)
 	areas := make([]int64, how.Most+1)
