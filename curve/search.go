@@ -210,6 +210,13 @@ func (s *search) endsThere() {
 func (s *search) endsWith(change int, w way) {
 	before := s.from.level - change
 	apart, every := s.p.rules.apart[w], s.p.rules.inTurn(change)
+	steps := 1 // at least, if the phrase is to be the first
+	if s.onlyEnd && !s.p.rules.based[up] && !s.p.rules.based[down] {
+		if s.from.level%change != 0 || s.from.level/change < 1 {
+			return // no such steps lead there from level 0
+		}
+		steps = s.from.level / change
+	}
 	first := s.place(0, before)
 	arrival, there := s.arrival[first:first+s.blocks], s.there[first:first+s.blocks]
 	rest, start := s.from.area+arrival[s.from.block].along, s.footings[s.from.block].start
@@ -221,6 +228,9 @@ func (s *search) endsWith(change int, w way) {
 		distance := start - f.start
 		if distance < apart {
 			continue
+		}
+		if (steps-1)*(distance-every) > start {
+			return // there is no room for the others
 		}
 		area := rest - arrival[i].along
 		if there[i]+area > s.limit {
