@@ -119,7 +119,7 @@ func along(from, to direction) float64 {
 func (a *ellipseArc) pieces(to []piece) ([]piece, bool) {
 	wide := vector{a.major.x, a.minor.x}.size()
 	tall := vector{a.major.y, a.minor.y}.size()
-	if wide <= slack || tall <= slack {
+	if wide <= turnSlack || tall <= turnSlack {
 		return append(to, straight{a.box}), a.y1 >= a.y0
 	}
 	right := direction{a.major.x / wide, a.minor.x / wide}
@@ -127,12 +127,12 @@ func (a *ellipseArc) pieces(to []piece) ([]piece, bool) {
 	y := a.y0
 	for _, d := range a.places(top) {
 		next := a.cy + a.from(d).y
-		if next < y-slack {
+		if next < y-turnSlack {
 			return to, false
 		}
 		y = next
 	}
-	if a.y1 < y-slack || a.y1 < a.y0 {
+	if a.y1 < y-turnSlack || a.y1 < a.y0 {
 		return to, false
 	}
 	from, at := box{x1: a.x0, y1: a.y0}, a.start
@@ -148,7 +148,7 @@ func (a *ellipseArc) pieces(to []piece) ([]piece, bool) {
 	for _, d := range a.places(right) {
 		p := a.from(d)
 		x, y := a.cx+p.x, a.cy+p.y
-		if math.Abs(x-from.x1) > slack && math.Abs(x-a.x1) > slack {
+		if math.Abs(x-from.x1) > turnSlack && math.Abs(x-a.x1) > turnSlack {
 			end(x, y, d)
 		}
 	}

@@ -30,10 +30,10 @@ func newView(known, radius float64, top direction, from, to, centre, extent floa
 	v := view{least: known - radius, most: known + radius, radius: radius, centre: centre}
 	// Where the piece ends at a turning point, that is the exact place.
 	for _, end := range [...]float64{from, to} {
-		if math.Abs(v.least-end) <= slack {
+		if math.Abs(v.least-end) <= turnSlack {
 			v.least = end
 		}
-		if math.Abs(v.most-end) <= slack {
+		if math.Abs(v.most-end) <= turnSlack {
 			v.most = end
 		}
 	}

@@ -43,12 +43,12 @@ func (b *bezier) pieces(to []piece) ([]piece, bool) {
 		from := b.y[0]
 		for _, t := range y.turns() {
 			until := b.y[0] + y.at(t)
-			if until < from-slack {
+			if until < from-turnSlack {
 				return to, false
 			}
 			from = until
 		}
-		if b.y[d] < from-slack {
+		if b.y[d] < from-turnSlack {
 			return to, false
 		}
 	}
@@ -76,12 +76,12 @@ func (b *bezier) split(to []piece, x, y powers) []piece {
 	}
 	turns := x.turns()
 	switch {
-	case len(turns) == 2 && math.Abs(x.at(turns[1])-x.at(turns[0])) <= slack:
+	case len(turns) == 2 && math.Abs(x.at(turns[1])-x.at(turns[0])) <= turnSlack:
 		turns = nil
-	case len(turns) > 0 && math.Abs(x.at(turns[0])) <= slack:
+	case len(turns) > 0 && math.Abs(x.at(turns[0])) <= turnSlack:
 		turns = turns[1:]
 	}
-	if n := len(turns); n > 0 && math.Abs(x.at(1)-x.at(turns[n-1])) <= slack {
+	if n := len(turns); n > 0 && math.Abs(x.at(1)-x.at(turns[n-1])) <= turnSlack {
 		turns = turns[:n-1]
 	}
 	for _, t := range turns {

@@ -1,187 +1,146 @@
 package curve
 
-// drawing is an edge over whole rows, as a function f over [0, rows] that says how many
-// stitches are gone, from 0 to net. All entries are whole numbers of unit; nothing is
-// rounded after they are made. At a whole number t of rows
-//
-//	taken[t]  is the integral of f over [0, t],
-//	middle[t] is f(t + 1/2).
-//
-// What is known at whole numbers of stitches stands in the parts.
-type drawing struct {
-	net, rows int
-	unit      int64 // of a stitch, and of a stitch-row
-	taken     []int64
-	middle    []int64
-	parts     []part // in the order of their rows, from 0 to rows
+import (
+	"fmt"
+	"math"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"github.com/shopspring/decimal"
+)
+
+// Drawing is an edge laid over whole stitches and rows. It is immutable and safe for
+// concurrent use. The zero value is no drawing: its methods return an error.
+type Drawing struct {
+	d        *drawing
+	stitches int
+	turns    bool
 }
 
-// part is a stretch of whole rows in which f only rises, or only falls, or a single row
-// in which it turns.
+// In stretches the edge to a box of that many stitches and rows, so that its own size
+// does not matter. Stitches go if the number is positive, and come if it is negative. An
+// edge that turns back cannot be stretched so, see [Edge.At].
 //
-// Where f does not turn, at a whole number c = low + k of stitches,
-//
-//	before[k]  is the integral of c - f from 0 to where f reaches c in this part,
-//	reached[k] is the least whole t with f(t) at c or beyond, and more than to if
-//	           there is none.
-//
-// The integral of f and before are convex conjugates of each other on a rising part,
-// which makes every area between the edge and a staircase a sum of few entries. Rounding
-// before rather than the place where f reaches c keeps such an area within two units of
-// the truth.
-type part struct {
-	from, to int
-	falls    bool
-	low      int // the level of the first entries
-	before   []int64
-	reached  []int
-	// areas holds, for a row in which f turns, the area of the row at each level from
-	// low on. f lies between the first and the last of these levels.
-	areas []int64
-}
-
-// newRising returns a drawing that only rises, with entries to be filled in.
-func newRising(stitches, rows int, unit int64) *drawing {
-	entries := make([]int64, rows+1+rows+stitches+1)
-	d := &drawing{net: stitches, rows: rows, unit: unit}
-	d.taken, entries = entries[:rows+1], entries[rows+1:]
-	d.middle, entries = entries[:rows], entries[rows:]
-	d.parts = []part{{to: rows, before: entries, reached: make([]int, stitches+1)}}
-	return d
-}
-
-// area returns the integral of |f - level| over [from, to].
-func (d *drawing) area(from, to, level int) int64 {
-	if len(d.parts) == 1 {
-		return d.parts[0].area(d, from, to, level)
-	}
-	area := int64(0)
-	for i := range d.parts {
-		p := &d.parts[i]
-		if start, end := max(from, p.from), min(to, p.to); start < end {
-			area += p.area(d, start, end, level)
-		}
-	}
-	return area
-}
-
-// areas fills in the integrals over [from, to] for the levels from low on.
-func (d *drawing) areas(into []int64, from, to, low int) {
-	if p := &d.parts[0]; len(d.parts) > 1 || p.falls || p.areas != nil || low < p.low || low+len(into) > p.low+len(p.before) {
-		for k := range into {
-			into[k] = d.area(from, to, low+k)
-		}
-		return
-	}
-	p := &d.parts[0]
-	before, reached := p.before[low-p.low:][:len(into)], p.reached[low-p.low:][:len(into)]
-	// As in part.area. Levels that are reached sooner are lower.
-	sum, rows := d.taken[from]+d.taken[to], int64(from+to)
-	taken, stretch := d.taken[to]-d.taken[from], int64(to-from)
-	c := int64(low) * d.unit
-	for k := range into {
-		switch r := reached[k]; {
-		case r > to:
-			into[k] = c*stretch - taken
-		case r > from:
-			into[k] = sum - c*rows + 2*before[k]
-		default:
-			into[k] = taken - c*stretch
-		}
-		c += d.unit
-	}
-}
-
-// area returns the integral of |f - level| over [from, to] within the part.
-func (p *part) area(d *drawing, from, to, level int) int64 {
-	c, k := int64(level)*d.unit, level-p.low
-	if p.areas != nil {
-		if from == to {
-			return 0
-		}
-		switch last := len(p.areas) - 1; {
-		case k < 0:
-			return p.areas[0] - int64(k)*d.unit
-		case k > last:
-			return p.areas[last] + int64(k-last)*d.unit
-		}
-		return p.areas[k]
-	}
-	above := d.taken[to] - d.taken[from] - c*int64(to-from) // if f is never below
+// It returns an [*Error] that wraps [ErrRange] if e is the zero Edge or turns back, if
+// there are no rows, or if there are more than [MaxRows] or [MaxStitches].
+func (e Edge) In(stitches, rows int) (Drawing, error) {
 	switch {
-	case k < 0:
-		return above
-	case k >= len(p.before):
-		return -above
+	case e.shape == nil:
+		return Drawing{}, noEdge()
+	case e.Turns():
+		return Drawing{}, rangeError("edge", "that turns back", "one that does not; At lays this one at a gauge")
 	}
-	crossing := d.taken[from] + d.taken[to] - c*int64(from+to) + 2*p.before[k]
-	switch r := p.reached[k]; {
-	case p.falls && r <= from:
-		return -above
-	case p.falls && r <= to:
-		return -crossing
-	case r <= from || p.falls:
-		return above
-	case r <= to:
-		return crossing
+	if err := checkBox(stitches, rows); err != nil {
+		return Drawing{}, err
 	}
-	return -above
+	return Drawing{d: e.shape.drawing(abs(stitches), rows), stitches: stitches}, nil
 }
 
-// deviation returns the greatest |f - level| in the middles of the rows from+1 to
-// to. Where f does not turn, it is found at one of the two ends.
-func (d *drawing) deviation(from, to, level int) int64 {
-	c, greatest := int64(level)*d.unit, int64(0)
-	for i := range d.parts {
-		p := &d.parts[i]
-		if start, end := max(from, p.from), min(to, p.to); start < end {
-			first, last := d.middle[start], d.middle[end-1]
-			greatest = max(greatest, c-first, first-c, c-last, last-c)
-		}
+// At lays the edge over the whole stitches and rows nearest to its width and its height at
+// a gauge, halves away from zero.
+//
+// An edge that turns back keeps its distances across: with x(t) stitches of the drawing
+// gone after t rows, f(t) = x(t) + e V(t)/V(R), where e is what the whole number of
+// stitches is more than x(R), and V(t) is all that went and came up to t.
+//
+// It returns an [*Error] that wraps [ErrRange] if e is the zero Edge, if it is lower than
+// half a row, or if there are more than [MaxRows], or more than [MaxStitches] anywhere.
+func (e Edge) At(g gauge.Gauge) (Drawing, error) {
+	if e.shape == nil {
+		return Drawing{}, noEdge()
 	}
-	return greatest
+	if g.IsZero() {
+		return Drawing{}, rangeError("gauge", "not set", "stitches and rows over a length")
+	}
+	if l := g.Width(MaxStitches + 1); e.width.Abs().Cmp(l) >= 0 {
+		return Drawing{}, stitchesError("over " + e.width.String())
+	}
+	if l := g.Height(MaxRows + 1); e.height.Cmp(l) >= 0 {
+		return Drawing{}, rangeError("edge height", e.height, fmt.Sprintf("at most %d rows at this gauge", MaxRows))
+	}
+	stitches, rows := g.Stitches(e.width).Round(gauge.Rounding{}), g.Rows(e.height).Round(gauge.Rounding{})
+	if rows < 1 {
+		return Drawing{}, rangeError("edge height", e.height, "at least half a row at this gauge")
+	}
+	if !e.Turns() {
+		return e.In(stitches, rows)
+	}
+	if err := checkBox(stitches, rows); err != nil {
+		return Drawing{}, err
+	}
+	o := e.shape.(*outline)
+	width, height := e.size()
+	// Stitches that one of the outline's units is across.
+	unit := o.frame(width, height, 1./millimetre).xScale * stitchesInMillimetre(g)
+	if least, most := o.reach(); float64(math.Abs(unit)*(most-least)) > MaxStitches {
+		return Drawing{}, rangeError("edge that goes out and in over stitches", math.Ceil(math.Abs(unit)*(most-least)), fmt.Sprintf("at most %d", MaxStitches))
+	}
+	return Drawing{d: o.turning(unit, stitches, rows), stitches: stitches, turns: true}, nil
 }
 
-// floor returns the least area between the edge and any whole number in the row
-// that ends at t. The area is convex in the level and least at the median of f. Where f
-// does not turn that is its middle: the best whole number is one of the two beside it.
-func (d *drawing) floor(p *part, t int) int64 {
-	if p.areas != nil {
-		least := p.areas[0]
-		for _, area := range p.areas {
-			least = min(least, area)
-		}
-		return least
-	}
-	below := int(floorDiv(d.middle[t-1], d.unit))
-	return min(p.area(d, t-1, t, below), p.area(d, t-1, t, below+1))
+func stitchesInMillimetre(g gauge.Gauge) float64 {
+	const places = 24 // far more than a float has
+	return g.Stitches(gauge.Millimetres(decimal.New(1, 0))).Decimal(places).InexactFloat64()
 }
 
-// span returns whole levels between which the middles of the rows from+1 to to lie.
-func (d *drawing) span(from, to int) (low, high int) {
-	least, most := d.middle[from], d.middle[from]
-	if len(d.parts) == 1 {
-		least, most = min(d.middle[from], d.middle[to-1]), max(d.middle[from], d.middle[to-1])
-	} else {
-		for _, f := range d.middle[from:to] {
-			least, most = min(least, f), max(most, f)
-		}
+// checkBox refuses boxes without rows and those that are too large.
+func checkBox(stitches, rows int) error {
+	switch {
+	case rows < 1 || rows > MaxRows:
+		return rowsError(rows)
+	case stitches < -MaxStitches || stitches > MaxStitches:
+		return stitchesError(stitches)
 	}
-	return int(floorDiv(least, d.unit)), -int(floorDiv(-most, d.unit))
+	return nil
 }
 
-// slack returns the area, and the deviation, below which differences do not count:
-// 1e-7 stitch-rows, or stitches.
-func (d *drawing) slack() int64 { return d.unit / 10_000_000 }
+// Stitches returns how many stitches go from the lower end to the upper end; fewer than
+// 0 if they come.
+func (d Drawing) Stitches() int { return d.stitches }
 
-// float returns units as stitch-rows or stitches.
-func (d *drawing) float(units int64) float64 { return float64(units) / float64(d.unit) }
-
-// floorDiv returns a/b rounded down, b > 0.
-func floorDiv(a, b int64) int64 {
-	q := a / b
-	if a < 0 && q*b != a {
-		q--
+// Rows returns the number of rows.
+func (d Drawing) Rows() int {
+	if d.d == nil {
+		return 0
 	}
-	return q
+	return d.d.rows
+}
+
+// Turns reports whether the edge turns back, so that stitches go and come.
+func (d Drawing) Turns() bool { return d.turns }
+
+// toward returns the sign of stitches that go where levels rise.
+func (d Drawing) toward() int {
+	if d.turns {
+		return 1
+	}
+	return sign(d.stitches)
+}
+
+// levels returns by how many levels the upper end lies above the lower one.
+func (d Drawing) levels() int { return d.toward() * d.stitches }
+
+// isFlat reports whether no stitches move.
+func (d Drawing) isFlat() bool { return d.d.net == 0 && !d.turns }
+
+// rules returns the rules for the steps of the drawing: those for levels that rise, which
+// are the rules for stitches that come where only those do, and where the drawing turns
+// also those for levels that fall.
+func (d Drawing) rules(r shaping.Rules) (*rules, error) {
+	if d.d == nil {
+		return nil, rangeError("drawing", "without an edge", "one made by In or At")
+	}
+	if err := r.Validate(); err != nil {
+		return nil, rangeError("rules", "not valid", err.Error())
+	}
+	return newRules(r.For(-d.toward()), r.For(1), d.turns), nil
+}
+
+func abs(n int) int { return max(n, -n) }
+
+func sign(n int) int {
+	if n < 0 {
+		return -1
+	}
+	return 1
 }

@@ -38,6 +38,9 @@ var (
 func newEdge(width, height gauge.Length, s shape) (Edge, error) {
 	w, h := width.Millimetres(), height.Millimetres()
 	if _, drawn := s.(*outline); w.Abs().Cmp(largestSize) > 0 || w.Sign() < 0 && !drawn {
+		if drawn {
+			return Edge{}, rangeError("edge width", width, "-1000 m to 1000 m")
+		}
 		return Edge{}, widthError(width)
 	}
 	if h.Cmp(leastHeight) < 0 || h.Cmp(largestSize) > 0 {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
 
@@ -58,10 +59,10 @@ func (e *Error) Error() string {
 func (q Request) unlike(asked Request) string {
 	var differs []string
 	if q.Stitches != asked.Stitches {
-		differs = append(differs, fmt.Sprintf("%d stitches", q.Stitches))
+		differs = append(differs, plural.Stitches(q.Stitches))
 	}
 	if q.Rows != asked.Rows {
-		differs = append(differs, fmt.Sprintf("%d rows", q.Rows))
+		differs = append(differs, plural.Rows(q.Rows))
 	}
 	for _, side := range sidesOf(asked.Rules) {
 		mine, other := side.of(&q.Rules), side.of(&asked.Rules)

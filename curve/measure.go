@@ -28,11 +28,11 @@ const (
 	MaxStitches = 1000
 )
 
-// What error messages say of them.
-const (
-	rowsAllowed     = "1 to 2000"
-	stitchesAllowed = "at most 1000"
-)
+func rowsError(rows int) error { return rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows)) }
+
+func stitchesError(stitches any) error {
+	return rangeError("stitches", stitches, fmt.Sprintf("%d to %d", -MaxStitches, MaxStitches))
+}
 
 // Measure measures any schedule against the edge drawn in a box of that
 // many stitches and rows, whether or not the schedule keeps to the rules or takes
@@ -79,8 +79,8 @@ func (d Drawing) Measure(r shaping.Rules, schedule shaping.Schedule) (Measures, 
 }
 
 // measure measures a schedule, from the first allowed row on.
-func (l Drawing) measure(schedule shaping.Schedule, firstRow int) Measures {
-	d, toward := l.d, l.toward()
+func (laid Drawing) measure(schedule shaping.Schedule, firstRow int) Measures {
+	d, toward := laid.d, laid.toward()
 	skipped := min(firstRow-1, d.rows)
 	var area, floor, deviation int64
 	from, level := 0, 0

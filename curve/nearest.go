@@ -81,18 +81,11 @@ func (d Drawing) looseRules(r shaping.Rules) []loose {
 	return list
 }
 
-// works reports whether a request can be traced. Of an edge that turns only the rules can
-// be others than those of the drawing.
+// works reports whether a request can be traced.
 func (d Drawing) works(q Request) bool {
-	if d.turns {
-		rules, err := d.rules(q.Rules)
-		if err != nil {
-			return false
-		}
-		_, ok := d.trace(rules, Phrasing{})
-		return ok
-	}
-	return feasible(abs(q.Stitches), q.Rows, newRules(q.Rules.For(-q.Stitches), shaping.Rules{}, false))
+	made := Drawing{d: d.d, stitches: q.Stitches, turns: d.turns}
+	rules, err := made.rules(q.Rules)
+	return err == nil && feasible(made.levels(), q.Rows, rules)
 }
 
 // infeasible returns the error for rules that leave no way. It blames the first rule

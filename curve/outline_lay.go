@@ -87,7 +87,10 @@ func (o *outline) turning(unit float64, stitches, rows int) *drawing {
 		x0, _, x1, _ := p.ends()
 		way += math.Abs(x1 - x0)
 	}
-	lacks := (float64(stitches) - float64(o.width*unit)) / float64(way*unit)
+	lacks := 0.0
+	if whole := float64(way * unit); whole != 0 {
+		lacks = (float64(stitches) - float64(o.width*unit)) / whole
+	}
 	passed := 0.0 // of the way
 	pieces := lay(o.pieces, float64(rows)/o.height, func(x0, x1 float64) (slope, shift float64) {
 		// f = unit (x + lacks (passed + |x - x0|))

@@ -15,9 +15,9 @@ type piece interface {
 	taken(y float64) float64
 }
 
-// slack is the length in thousandths of a millimetre below which turning back is
+// turnSlack is the length in thousandths of a millimetre below which turning back is
 // rounding.
-const slack = 1e-6
+const turnSlack = 1e-6
 
 type box struct{ x0, y0, x1, y1 float64 }
 

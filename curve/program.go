@@ -95,7 +95,8 @@ const mostLevel = 2 * MaxStitches
 func (p *program) setBands(margin int) {
 	last := p.last()
 	p.bands = sized(p.bands, last+1)
-	wait := max(p.rules.apart[up], p.rules.apart[down])
+	const far = 16 // rows; a schedule that may not step for longer will leave such a band
+	wait := min(max(p.rules.apart[up], p.rules.apart[down]), far)
 	soonest, ready := 0, 0
 	cells := 0
 	for i := range p.bands {
@@ -312,30 +313,4 @@ func fill(entries []int64, value int64) {
 	for i := range entries {
 		entries[i] = value
 	}
-}
-
-// feasible reports whether any schedule of that many stitches over that many rows
-// obeys the rules.
-func feasible(stitches, rows int, r *rules) bool {
-	blocks := appendBlocks(nil, r, rows, stitches)
-	// reach holds for each block and level whether the rest can go from there on.
-	levels, last := stitches+1, len(blocks)-1
-	reach := make([]bool, len(blocks)*levels)
-	reach[len(reach)-1] = true
-	for i := last - 1; i >= 0; i-- {
-		size := blocks[i].sizes[up]
-		next := blocks[i].next[up]
-		landed := reach[next*levels : (next+1)*levels]
-		inWindow := 0 // levels from c + least to c + most from which the rest can go
-		for c := stitches; c >= 0; c-- {
-			if enters := c + size.least; size.most > 0 && enters <= stitches && landed[enters] {
-				inWindow++
-			}
-			if leaves := c + size.most + 1; size.most > 0 && leaves <= stitches && landed[leaves] {
-				inWindow--
-			}
-			reach[i*levels+c] = reach[(i+1)*levels+c] || inWindow > 0
-		}
-	}
-	return reach[0]
 }

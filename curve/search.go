@@ -19,6 +19,8 @@ type search struct {
 	whole   int64 // least area of a whole schedule in this round or before
 	first   []opening
 	onlyEnd bool // this round is the last: only whole schedules are looked for
+	work    int  // phrases and steps gone through so far
+	most    int  // after which a round is broken off
 
 	best   []int64 // for each place what was found to follow a step to it; unreachable if nothing was
 	newest []int   // for each place where that is kept, or -1
@@ -65,8 +67,9 @@ type opening struct {
 }
 
 // reset makes the search one among these arrivals.
-func (s *search) reset(a *arrivals, steady bool) {
+func (s *search) reset(a *arrivals, steady bool, most int) {
 	p := a.p
+	s.work, s.most = 0, most
 	s.steady, s.slack = steady, p.d.slack()
 	s.blockAt, s.footings = sized(s.blockAt, p.d.rows+1), sized(s.footings, len(p.blocks))
 	for i := range s.blockAt {
@@ -135,7 +138,8 @@ func (s *search) begin(limit int64) {
 	s.keep()
 }
 
-// again does one round more and reports whether it had anything to do.
+// again does one round more. It reports whether it had anything to do, and was not broken
+// off.
 func (s *search) again(last bool) bool {
 	if len(s.edge) == 0 {
 		return false
@@ -143,7 +147,9 @@ func (s *search) again(last bool) bool {
 	s.round++
 	s.onlyEnd = last
 	for _, s.from = range s.edge {
-		s.endsThere()
+		if s.endsThere(); s.work > s.most {
+			return false
+		}
 	}
 	s.keep()
 	return true
@@ -224,6 +230,7 @@ func (s *search) endsWith(change int, w way) {
 		s.begins(s.from.block, before, change, 0, 0, 0, rest)
 	}
 	for i := s.from.block - 1; i >= 0; i-- {
+		s.work++
 		f := &s.footings[i]
 		distance := start - f.start
 		if distance < apart {
@@ -279,6 +286,7 @@ func (s *search) goesOn(block, level int, area int64, change, last, other int) {
 			s.begins(block, level, change, last, other, distances, whole)
 			limit = s.limit
 		}
+		s.work++
 		below := s.footings[block].start - next
 		if below < 0 {
 			return

@@ -8,6 +8,8 @@ type told struct {
 	limit  int64
 	places []place // the first stands for the lower end of the edge
 	arcs   []phrase
+	// where holds for each block and level where it stands among the places, if it does.
+	where []int
 }
 
 // place is where a phrase ends.
@@ -32,7 +34,10 @@ type phrase struct {
 // tell gathers the graph after so many rounds of the search, at least one.
 func (s *search) tell(limit int64) *told {
 	g := &s.told
-	*g = told{s: s, limit: limit, places: append(g.places[:0], place{block: -1, follow: s.round}), arcs: g.arcs[:0]}
+	*g = told{
+		s: s, limit: limit, places: append(g.places[:0], place{block: -1, follow: s.round}), arcs: g.arcs[:0],
+		where: sized(g.where, len(s.there)),
+	}
 	for _, o := range s.first {
 		if o.round == s.round && o.area <= limit {
 			g.add(0, o.block, o.level, o.phrase)
@@ -52,15 +57,11 @@ func (s *search) tell(limit int64) *told {
 
 // add adds a phrase that begins at a place, and the place where it ends if that is new.
 func (g *told) add(from, block, level int, f phrase) {
-	follow := g.places[from].follow - 1
-	f.to = len(g.places) - 1 // those with as many phrases to follow stand last
-	for ; g.places[f.to].follow == follow; f.to-- {
-		if g.places[f.to].block == block && g.places[f.to].level == level {
-			break
-		}
-	}
-	if g.places[f.to].follow != follow {
+	follow, where := g.places[from].follow-1, &g.where[g.s.place(block, level)]
+	f.to = *where
+	if f.to >= len(g.places) || g.places[f.to].block != block || g.places[f.to].level != level || g.places[f.to].follow != follow {
 		f.to = len(g.places)
+		*where = f.to
 		g.places = append(g.places, place{block: block, level: level, follow: follow, before: unreachable})
 	}
 	to := &g.places[f.to]

@@ -1,6 +1,10 @@
 package curve
 
-import "example.com/walewise/shaping"
+import (
+	"math"
+
+	"example.com/walewise/shaping"
+)
 
 // Result is a schedule and how far it lies from the drawing.
 type Result struct {
@@ -53,6 +57,9 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 	defer k.leave()
 	p := &k.program
 	for margin := narrow; ; margin *= 3 {
+		if margin == 9*narrow && d.turns && !feasible(d.levels(), d.d.rows, r) {
+			return nil, false // what lies outside the bands only seems to lead on
+		}
 		p.setBands(margin)
 		p.solve()
 		least := p.togoAt(0, 0)
@@ -66,7 +73,7 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 			k.arrivals.reset(p)
 			if k.arrivals.leaves > limit {
 				s := &k.search
-				s.reset(&k.arrivals, how.Steady)
+				s.reset(&k.arrivals, how.Steady, math.MaxInt)
 				if s.wordless() <= limit {
 					return s.bare(d.toward()), true
 				}

@@ -1,9 +1,21 @@
 package curve
 
-import "example.com/walewise/shaping"
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
 
 // MostPhrases is how many phrases a wording has at most unless asked.
 const MostPhrases = 12
+
+// mostWork is after how many steps the search for wordings is broken off, and mostPlaces
+// for how many blocks and levels it does not look further from the drawing: more than the
+// largest edge has that does not turn.
+const (
+	mostWork   = 100_000_000
+	mostPlaces = 1 << 21
+)
 
 // Phrasing says how schedules may be said. The zero value is the default.
 type Phrasing struct {
@@ -29,6 +41,9 @@ type Wordings struct {
 	// that brings no less area than a smaller one is left out. The last is the trace, if
 	// that can be said in as few phrases as were asked for.
 	All []Wording
+	// Partial reports that the search was broken off: wordings of fewer phrases than the
+	// first of All may be missing.
+	Partial bool
 }
 
 // Default is [Wordings.Within] five hundredths: what a person who writes a pattern trades
@@ -66,14 +81,16 @@ func (w Wordings) Of(phrases int) (Wording, bool) {
 // It returns an error in the same cases as [Drawing.Trace], and one that wraps
 // [ErrRange] if fewer than 0 or more than [MaxRows] phrases are asked for.
 //
-// It takes far more time than a trace: see the package comment.
+// It takes far more time than a trace: see the package comment. For edges larger than any
+// body's, the search for the fewest phrases is broken off after a fixed number of steps,
+// about a second, and the answer says that it is partial.
 func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
 	rules, err := d.rules(r)
 	if err != nil {
 		return Wordings{}, err
 	}
 	if how.Most < 0 || how.Most > MaxRows {
-		return Wordings{}, rangeError("phrases", how.Most, "0 to 2000")
+		return Wordings{}, rangeError("phrases", how.Most, fmt.Sprintf("0 to %d", MaxRows))
 	}
 	if how.Most == 0 {
 		how.Most = MostPhrases
@@ -88,18 +105,21 @@ func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
 		w.All = []Wording{w.Trace}
 		return w, nil
 	}
-	for _, schedule := range d.inFew(rules, how) {
+	found, whole := d.inFew(rules, how)
+	for _, schedule := range found {
 		w.All = append(w.All, words(schedule))
 	}
+	w.Partial = !whole
 	return w, nil
 }
 
-// inFew returns the schedules for each number of phrases that brings something.
+// inFew returns the schedules for each number of phrases that brings something, and false
+// if it was broken off.
 //
 // It looks for those within a limit to the area, and then within ever greater ones for the
 // smaller numbers of phrases that were not found: the fewer phrases, the more schedules
 // lie within what the best of them needs, but the fewer rounds it takes to find it.
-func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
+func (d Drawing) inFew(r *rules, how Phrasing) ([]shaping.Schedule, bool) {
 	k := takeDesk(d.d, r)
 	defer k.leave()
 	p, a, s := &k.program, &k.arrivals, &k.search
@@ -107,7 +127,7 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 	p.setBands(margin)
 	p.solve()
 	a.reset(p)
-	s.reset(a, how.Steady)
+	s.reset(a, how.Steady, mostWork)
 	least, slack := p.togoAt(0, 0), d.d.slack()
 
 	found := make([]shaping.Schedule, how.Most+1)
@@ -117,15 +137,23 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 	if areas[0] < unreachable {
 		found[0] = s.bare(d.toward())
 	}
+	whole := true
 	most := how.Most // of the numbers that nothing has been found for, the greatest
 	for excess := max(d.d.unit/2, 1); most > 0; excess *= 4 {
 		limit := min(least+excess, areas[0]-slack-1)
 		for a.leaves <= limit+slack {
+			if len(a.there) > mostPlaces {
+				whole = false
+				break
+			}
 			margin *= 4
 			p.setBands(margin)
 			p.solve()
 			a.fill()
 			s.set(a)
+		}
+		if !whole {
+			break
 		}
 		fewest, before := most+1, areas[0]
 		s.begin(limit)
@@ -144,6 +172,9 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 			}
 		}
 		most = fewest - 1
+		if whole = s.work <= mostWork; !whole {
+			break
+		}
 		if limit >= p.greatest() || limit < least+excess {
 			break // no schedule is further away, or only what needs no phrase
 		}
@@ -156,7 +187,7 @@ func (d Drawing) inFew(r *rules, how Phrasing) []shaping.Schedule {
 			before = area
 		}
 	}
-	return nearer
+	return nearer, whole
 }
 
 // wording says a schedule.

@@ -17,7 +17,8 @@ type Phrase struct {
 	Times    int // steps
 }
 
-// Expand returns the steps that the phrases of a schedule say, without a method.
+// Expand returns the steps that the phrases of a schedule say, without a method. It makes
+// as many steps as the phrases say, however many these are.
 func Expand(phrases ...Phrase) Schedule {
 	var steps Schedule
 	for i, p := range phrases {

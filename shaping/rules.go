@@ -13,7 +13,7 @@ type Rules struct {
 	Phase int // rows before the first allowed row
 	Apart int // least distance in rows between two steps; 0 means 1
 	Most  int // most stitches at once; 0 means any number
-	Base  int // most stitches in the first allowed row, when larger than Most; 0 means that no base is named
+	Base  int // most stitches in the first allowed row, when larger than Most, or any number if Most is 0; 0 means that no base is named
 	Plain int // rows at the end that are not shaped
 
 	// Single are the rows for steps of one stitch where they differ, as when

@@ -286,7 +286,7 @@ func (s *source) decimalOf(place string, v value, want string) decimal.Decimal {
 			s.refuse(place, v, fmt.Sprintf("a number of at most %d characters", longestShown))
 			return decimal.Decimal{}
 		}
-		const least, most = -400, 20
+		const least, most = -30, 20
 		if d, err := decimal.NewFromString(v.text); err == nil && least <= d.Exponent() && d.Exponent() <= most {
 			return d
 		}

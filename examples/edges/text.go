@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"strings"
 
 	"example.com/walewise/internal/plural"
 )
@@ -10,7 +9,10 @@ import (
 // appendText writes an answer for people: the words of the default wording, and how far it
 // lies from the drawing.
 func appendText(to []byte, a answer) []byte {
-	id := strings.Trim(string(a.id), `"`)
+	id := string(a.id) // as it was given, escapes and all
+	if len(id) > 1 && id[0] == '"' {
+		id = id[1 : len(id)-1]
+	}
 	if id == "" {
 		id = fmt.Sprintf("line %d", a.line)
 	}

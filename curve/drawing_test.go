@@ -160,3 +160,31 @@ func TestMeasureOfTurningEdges(t *testing.T) {
 		t.Error("no edge turned")
 	}
 }
+
+// An edge that goes out and in, pressed flat: nothing goes.
+func TestTurningEdgeOfNoWidth(t *testing.T) {
+	edge := must(curve.Polyline(curve.Point{}, curve.Point{Across: mm("50"), Up: mm("50")}, curve.Point{Across: mm("-5"), Up: mm("96")}))
+	for _, width := range []string{"0", "1e-310", "1e-400"} {
+		flat := must(edge.Scaled(mm(width), mm("96")))
+		d := must(flat.At(must(gauge.New(decimal.New(22, 0), decimal.New(30, 0), mm("100")))))
+		r, err := d.Trace(shaping.Rules{}, curve.Phrasing{})
+		if err != nil || len(r.Schedule) != 0 || !(r.Measures.Area >= 0 && r.Measures.Area < 1e-6) {
+			t.Errorf("width %s: %+v, %v", width, r, err)
+		}
+	}
+}
+
+// A search that would take minutes is broken off, and says so.
+func TestWordingsAreBrokenOff(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes a second or more")
+	}
+	d := must(must(curve.QuarterEllipse(mm("60"), mm("80"))).In(1000, 2000))
+	w, err := d.Wordings(shaping.Rules{}, curve.Phrasing{})
+	if err != nil || !w.Partial {
+		t.Errorf("partial %v, %v", w.Partial, err)
+	}
+	if len(w.Default().Schedule) == 0 {
+		t.Error("no default")
+	}
+}
