@@ -170,6 +170,16 @@ func (d *drawing) span(from, to int) (low, high int) {
 	return int(floorDiv(least, d.unit)), -int(floorDiv(-most, d.unit))
 }
 
+// levels returns the levels that schedules are looked for in.
+func (d *drawing) levels(r *rules) (least, most int) {
+	if !r.may[down] {
+		return 0, d.net
+	}
+	const astray = 256 // stitches; further off the drawing no schedule is looked for
+	low, high := d.span(0, d.rows)
+	return min(low, 0, d.net) - astray, max(high, 0, d.net) + astray
+}
+
 // slack returns the area, and the deviation, below which differences do not count:
 // 1e-7 stitch-rows, or stitches.
 func (d *drawing) slack() int64 { return d.unit / 10_000_000 }

@@ -93,8 +93,9 @@
 // Where several schedules tie, the greatest deviation is a maximum and cannot be minimized
 // place by place; limits to it are tried by bisection with the phrases fixed.
 //
-// Of edges that turn, schedules that stray more than [MaxStitches] beyond the largest
-// drawing are not looked at.
+// Of edges that turn, schedules that stray more than 256 stitches from the drawing are not
+// looked at. The search for wordings is broken off after a hundred million steps, about a
+// second, which only edges larger than any body's come to: see [Wordings.Partial].
 //
 // # References
 //

@@ -3,12 +3,9 @@ package curve
 import "slices"
 
 // feasible reports whether any schedule over that many rows that moves the level from 0 to
-// net obeys the rules. It takes time that grows with the allowed rows times the levels.
-func feasible(net, rows int, r *rules) bool {
-	least, most := 0, net
-	if r.may[down] {
-		least, most = -mostLevel, mostLevel
-	}
+// net, and nowhere beyond least and most, obeys the rules. It takes time that grows with
+// the allowed rows times the levels.
+func feasible(net, rows int, r *rules, least, most int) bool {
 	blocks := appendBlocks(nil, r, rows, most-least)
 	last, levels := len(blocks)-1, most-least+1
 	// For each block whether a level is reached there, and whether a step of each way may

@@ -85,7 +85,15 @@ func (d Drawing) looseRules(r shaping.Rules) []loose {
 func (d Drawing) works(q Request) bool {
 	made := Drawing{d: d.d, stitches: q.Stitches, turns: d.turns}
 	rules, err := made.rules(q.Rules)
-	return err == nil && feasible(made.levels(), q.Rows, rules)
+	if err != nil {
+		return false
+	}
+	net := made.levels()
+	least, most := 0, net
+	if d.turns {
+		least, most = d.d.levels(rules)
+	}
+	return feasible(net, q.Rows, rules, least, most)
 }
 
 // infeasible returns the error for rules that leave no way. It blames the first rule

@@ -53,10 +53,8 @@ const unreachable = math.MaxInt64 / 8
 
 // reset makes the program one for a drawing under rules.
 func (p *program) reset(d *drawing, r *rules) {
-	p.d, p.rules, p.least, p.most = d, *r, 0, d.net
-	if r.may[down] {
-		p.least, p.most = -mostLevel, mostLevel
-	}
+	p.d, p.rules = d, *r
+	p.least, p.most = d.levels(r)
 	p.blocks = appendBlocks(p.blocks[:0], &p.rules, d.rows, p.most-p.least)
 	if p.blocks[0].start+1 > r.first {
 		p.rules.based = [ways]bool{} // there is no row for it
@@ -85,10 +83,6 @@ func (p *program) togoAt(block, level int) int64 {
 		return p.togo[b.at+level-b.low]
 	}
 }
-
-// mostLevel bounds the levels of an edge that turns: no schedule that strays further is
-// looked at.
-const mostLevel = 2 * MaxStitches
 
 // setBands lays the bands about the drawing, margin levels wide on each side. Where the
 // rules do not let a schedule keep up with the drawing they reach down to where it can be.

@@ -57,7 +57,7 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 	defer k.leave()
 	p := &k.program
 	for margin := narrow; ; margin *= 3 {
-		if margin == 9*narrow && d.turns && !feasible(d.levels(), d.d.rows, r) {
+		if margin == 9*narrow && d.turns && !feasible(d.d.net, d.d.rows, r, p.least, p.most) {
 			return nil, false // what lies outside the bands only seems to lead on
 		}
 		p.setBands(margin)

@@ -84,6 +84,10 @@ func (d *document) wordings(a answer) {
 		d.wording(w, a)
 	}
 	d.close(']')
+	if a.wordings.Partial {
+		d.key("partial")
+		*d = append(*d, "true"...)
+	}
 }
 
 func (d *document) steps(s shaping.Schedule) {
