@@ -17,6 +17,7 @@ type sketch struct {
 	f              func(t float64) float64 // stitches gone
 	integral       func(t float64) float64 // of f over [0, t]
 	inverse        func(c float64) float64 // where f reaches c
+	corners        []float64               // where f is not smooth inside the box
 	cost           [][]float64             // by row and level, see table
 }
 

@@ -188,3 +188,25 @@ func TestWordingsAreBrokenOff(t *testing.T) {
 		t.Error("no default")
 	}
 }
+
+// Where an edge jumps in the middle of a row it has the value above, whatever its size,
+// so that the step stands at that row and not after it.
+func TestJumpInTheMiddleOfARow(t *testing.T) {
+	for rows := 2; rows <= 40; rows++ {
+		for height := 2; height <= 100; height++ {
+			for jump := 1; jump < height; jump++ {
+				if 2*jump*rows%height != 0 {
+					continue
+				}
+				halves := 2 * jump * rows / height
+				if row := (halves + 1) / 2; halves%2 == 1 && row < rows {
+					edge := must(curve.ParsePath(fmt.Sprintf("M 0 %d V %d H 10 V 0", height, height-jump)))
+					got := must(curve.Trace(edge, 1, rows, shaping.Rules{}))
+					if got.Schedule[0].Row != row {
+						t.Errorf("%d mm, jump at %d mm, %d rows: got %v, want row %d", height, jump, rows, got.Schedule, row)
+					}
+				}
+			}
+		}
+	}
+}

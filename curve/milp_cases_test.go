@@ -18,6 +18,9 @@ func milpGroups() []milpGroup {
 		{"cap", milpCaps()},
 		{"seam", milpSeams()},
 		{"shoulder", milpShoulders()},
+		{"drawn neck", milpDrawnNecks()},
+		{"drawn cap", milpDrawnCaps()},
+		{"drawn shoulder", milpDrawnShoulders()},
 		{"degenerate", milpDegenerate()},
 		{"infeasible", milpInfeasible()},
 	}
@@ -162,6 +165,57 @@ func milpShoulders() []milpCase {
 		{"steep, single ones between", invented, "line", 28, 40, shaping.Rules{Every: 4, Apart: 2, Most: 3, Single: shaping.Beat{Every: 2, Phase: 2}}},
 		{"curved", invented, "ellipse", 40, 20, held},
 		{"widest", invented, "line", 90, 30, other},
+	}
+}
+
+// milpDrawnNecks are necks and armholes from path data and with an exponent.
+func milpDrawnNecks() []milpCase {
+	return []milpCase{
+		{"front", invented, "drawn neck", 16, 14, shaping.Rules{Every: 2, Apart: 2, Base: 6}},
+		{"squarer front", invented, "superellipse", 16, 14, shaping.Rules{Every: 2, Apart: 2, Base: 6}},
+		{"shallow back", invented, "drawn neck", 22, 8, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Base: 12}},
+		{"squarer shallow back", invented, "superellipse", 24, 8, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Base: 12}},
+		{"deep, a base and up to 4", invented, "drawn neck", 30, 60, shaping.Rules{Every: 2, Apart: 2, Most: 4, Base: 12}},
+		{"deep and square, single ones", invented, "superellipse", 28, 64, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Most: 1, Base: 8}},
+		{"deep, any row", invented, "drawn neck", 24, 56, shaping.Rules{Every: 1, Apart: 3, Most: 3, Base: 9}},
+		{"bound off, then decreased", invented, "superellipse", 26, 50,
+			shaping.Rules{Every: 2, Apart: 2, Most: 4, Base: 10, SeveralUntil: 13, Single: shaping.Beat{Every: 1, Phase: 14}}},
+		{"held, single ones at other rows", invented, "drawn neck", 20, 44,
+			shaping.Rules{Every: 2, Apart: 2, Most: 3, Single: shaping.Beat{Every: 2, Phase: 1}}},
+		{"cast on in steps", invented, "drawn neck", -30, 24, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Most: 6}},
+		{"notched", invented, "jump", 24, 50, shaping.Rules{Every: 2, Apart: 2, Most: 4}},
+		{"armhole, 10 at once", invented, "superellipse", 18, 40, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Most: 1, Base: 10, Plain: 6}},
+		{"wide and square, up to 6", invented, "superellipse", 40, 18, shaping.Rules{Every: 2, Apart: 2, Most: 6}},
+		{"largest", invented, "drawn neck", 90, 160, shaping.Rules{Every: 2, Apart: 2, Most: 4, Base: 40}},
+	}
+}
+
+// milpDrawnCaps are halves of sleeve caps that start level, rise steeply and end level.
+func milpDrawnCaps() []milpCase {
+	return []milpCase{
+		{"every 2, up to 4", invented, "drawn cap", 34, 48, shaping.Rules{Every: 2, Apart: 2, Most: 4}},
+		{"low, every 2, up to 4", invented, "drawn cap", 36, 30, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Most: 4}},
+		{"high, every 2, up to 4", invented, "drawn cap", 30, 64, shaping.Rules{Every: 2, Apart: 2, Most: 4, Base: 6}},
+		{"a base and plain rows", invented, "drawn cap", 38, 52, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Most: 4, Base: 8, Plain: 3}},
+		{"any number at once", invented, "drawn cap", 40, 44, shaping.Rules{Every: 2, Apart: 2}},
+		{"three apart", invented, "drawn cap", 30, 50, shaping.Rules{Every: 1, Apart: 3, Most: 4, Base: 5}},
+		{"singles of their own", invented, "drawn cap", 28, 46,
+			shaping.Rules{Every: 4, Apart: 2, Most: 4, Single: shaping.Beat{Every: 2, Phase: 2}}},
+		{"coming", invented, "drawn cap", -32, 50, shaping.Rules{Every: 2, Apart: 2, Most: 4}},
+		{"too few rows for 4", invented, "drawn cap", 81, 40, shaping.Rules{Every: 2, Apart: 2, Most: 4}},
+		{"large, every 2, up to 4", invented, "drawn cap", 70, 120, shaping.Rules{Every: 2, Apart: 2, Most: 4, Base: 10}},
+	}
+}
+
+func milpDrawnShoulders() []milpCase {
+	held := shaping.Rules{Every: 2, Apart: 2}
+	return []milpCase{
+		{"S-shaped, 26 in four", invented, "drawn cap", 26, 8, held},
+		{"with a step, 23 in four", invented, "jump", 23, 8, held},
+		{"S-shaped and shallow, 40 in three", invented, "drawn cap", 40, 6, shaping.Rules{Every: 2, Phase: 1, Apart: 2}},
+		{"curved", invented, "drawn neck", 40, 20, held},
+		{"with a step, up to 6", invented, "jump", 35, 30, shaping.Rules{Every: 2, Phase: 1, Apart: 2, Most: 6}},
+		{"deep, by twos", invented, "jump", 36, 60, shaping.Rules{Every: 2, Apart: 2, Most: 2}},
 	}
 }
 

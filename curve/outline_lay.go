@@ -3,21 +3,22 @@ package curve
 import "math"
 
 // laid is a piece of an outline over stitches and rows: f = slope x + shift stitches are
-// gone after y scale rows.
+// gone after y rows/tall rows.
 type laid struct {
 	piece
-	slope, shift, scale float64
-	x0, y0, x1, y1      float64 // ends of the piece
-	before              float64 // integral of f up to the piece, in stitch-rows
+	slope, shift   float64
+	rows, tall     float64 // of the whole outline
+	x0, y0, x1, y1 float64 // ends of the piece
+	before         float64 // integral of f up to the piece, in stitch-rows
 }
 
 // lay returns the pieces of an outline, those that are upright where nothing goes and
 // those of no height included, so that height rows are laid without a gap.
-func lay(pieces []piece, scale float64, shape func(x0, x1 float64) (slope, shift float64)) []laid {
+func lay(pieces []piece, rows, tall float64, shape func(x0, x1 float64) (slope, shift float64)) []laid {
 	made := make([]laid, 0, len(pieces))
 	before := 0.0
 	for _, p := range pieces {
-		l := laid{piece: p, scale: scale, before: before}
+		l := laid{piece: p, rows: rows, tall: tall, before: before}
 		l.x0, l.y0, l.x1, l.y1 = p.ends()
 		l.slope, l.shift = shape(l.x0, l.x1)
 		before = l.integral(l.y1)
@@ -26,9 +27,13 @@ func lay(pieces []piece, scale float64, shape func(x0, x1 float64) (slope, shift
 	return made
 }
 
+// inRows returns a height in rows. Heights that were read are whole numbers, so that the
+// product is exact, and a place between two rows or in the middle of one is met exactly.
+func (l *laid) inRows(y float64) float64 { return float64(y*l.rows) / l.tall }
+
 // start and end return the rows up to the ends of the piece.
-func (l *laid) start() float64 { return l.y0 * l.scale }
-func (l *laid) end() float64   { return l.y1 * l.scale }
+func (l *laid) start() float64 { return l.inRows(l.y0) }
+func (l *laid) end() float64   { return l.inRows(l.y1) }
 
 // gone returns f at a place across.
 func (l *laid) gone(x float64) float64 { return float64(l.slope*x) + l.shift }
@@ -39,11 +44,11 @@ func (l *laid) at(y float64) float64 { return l.gone(l.across(y)) }
 // integral returns the integral of f from the lower end of the edge up to the height y
 // within the piece.
 func (l *laid) integral(y float64) float64 {
-	return l.before + float64(l.scale*(float64(l.slope*l.taken(y))+float64(l.shift*(y-l.y0))))
+	return l.before + l.inRows(float64(l.slope*l.taken(y))+float64(l.shift*(y-l.y0)))
 }
 
 // height returns the height after so many rows, within the piece.
-func (l *laid) height(rows float64) float64 { return min(max(rows/l.scale, l.y0), l.y1) }
+func (l *laid) height(rows float64) float64 { return min(max(float64(rows*l.tall)/l.rows, l.y0), l.y1) }
 
 // reaches returns the height where f reaches the level, which lies between its ends.
 func (l *laid) reaches(level float64) float64 {
@@ -75,7 +80,7 @@ func (o *outline) drawing(stitches, rows int) *drawing {
 	if o.width != 0 {
 		slope = float64(stitches) / o.width
 	}
-	pieces := lay(o.pieces, float64(rows)/o.height, func(_, _ float64) (float64, float64) { return slope, 0 })
+	pieces := lay(o.pieces, float64(rows), o.height, func(_, _ float64) (float64, float64) { return slope, 0 })
 	return newTables(pieces, stitches, rows).drawing()
 }
 
@@ -92,7 +97,7 @@ func (o *outline) turning(unit float64, stitches, rows int) *drawing {
 		lacks = (float64(stitches) - float64(o.width*unit)) / whole
 	}
 	passed := 0.0 // of the way
-	pieces := lay(o.pieces, float64(rows)/o.height, func(x0, x1 float64) (slope, shift float64) {
+	pieces := lay(o.pieces, float64(rows), o.height, func(x0, x1 float64) (slope, shift float64) {
 		// f = unit (x + lacks (passed + |x - x0|))
 		slope, shift = unit*(1+lacks), float64(float64(unit*lacks)*(passed-x0))
 		if x1 < x0 {

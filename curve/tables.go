@@ -111,7 +111,7 @@ func (t *tables) alongLevels(p *part, n int) {
 			}
 		}
 		y = max(y, l.height(float64(p.from)))
-		rows := min(max(float64(y*l.scale), float64(p.from)), float64(t.d.rows))
+		rows := min(max(l.inRows(y), float64(p.from)), float64(t.d.rows))
 		if reached || p.to == t.d.rows {
 			p.reached[k] = min(int(math.Ceil(rows)), p.to+1)
 		}
@@ -143,7 +143,7 @@ func (l *laid) area(from, to, level float64) float64 {
 		return 0
 	}
 	side := func(y0, y1 float64) float64 {
-		return math.Abs(l.integral(y1) - l.integral(y0) - float64(level*float64((y1-y0)*l.scale)))
+		return math.Abs(l.integral(y1) - l.integral(y0) - float64(level*l.inRows(y1-y0)))
 	}
 	f0, f1 := l.at(y0), l.at(y1)
 	if (f0 < level) == (f1 < level) {

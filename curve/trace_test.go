@@ -19,7 +19,10 @@ type form struct {
 	sketch func(stitches, rows int) sketch
 }
 
-func forms() []form {
+func forms() []form { return append(plainForms(), drawnForms()...) }
+
+// plainForms returns the edges that need nothing but a width and a height.
+func plainForms() []form {
 	return []form{
 		{"line", must(curve.Line(mm("60"), mm("80"))), sketchLine},
 		{"ellipse", must(curve.QuarterEllipse(mm("60"), mm("80"))), sketchEllipse},
@@ -95,13 +98,19 @@ func smallRules(yield func(shaping.Rules) bool) {
 	}
 }
 
-// Every box of up to 6 rows and 6 stitches, against every schedule there is.
+// Every box of up to 6 rows and 6 stitches, against every schedule there is; of drawn
+// forms up to 4.
 func TestTraceEqualsBruteForce(t *testing.T) {
 	largest := 6
 	if testing.Short() {
 		largest = 4
 	}
-	for _, f := range forms() {
+	traceEveryBox(t, plainForms(), largest)
+	traceEveryBox(t, drawnForms(), 4)
+}
+
+func traceEveryBox(t *testing.T, forms []form, largest int) {
+	for _, f := range forms {
 		for rows := 1; rows <= largest; rows++ {
 			t.Run(fmt.Sprintf("%s/rows=%d", f.name, rows), func(t *testing.T) {
 				t.Parallel()

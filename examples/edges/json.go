@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"example.com/walewise/curve"
+	"example.com/walewise/internal/command"
 	"example.com/walewise/shaping"
 )
 
@@ -140,7 +141,7 @@ func (d *document) phrase(p shaping.Phrase, r shaping.Rules) {
 }
 
 func (d *document) refusal(a answer) {
-	d.text("error", oneLine(a.err))
+	d.text("error", command.OneLine(a.err))
 	if !a.infeasible {
 		return
 	}

@@ -13,33 +13,18 @@
 package main
 
 import (
-	"errors"
-	"fmt"
 	"io"
-	"os"
-	"strings"
+
+	"example.com/walewise/internal/command"
 )
 
-func main() {
-	err := run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)
-	switch {
-	case errors.Is(err, errUsage):
-		os.Exit(2)
-	case err != nil:
-		fmt.Fprintln(os.Stderr, "edges:", oneLine(err))
-		os.Exit(1)
-	}
-}
+func main() { command.Main("edges", run) }
 
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	o, err := parse(args, stderr)
-	if errors.Is(err, errHelp) {
-		return nil
-	} else if err != nil {
+	if err != nil {
 		return err
 	}
 	form, _ := formOf(o.form)
 	return filter(stdin, stdout, form.write)
 }
-
-func oneLine(err error) string { return strings.Join(strings.Fields(err.Error()), " ") }

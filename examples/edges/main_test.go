@@ -10,6 +10,7 @@ import (
 	"syscall"
 	"testing"
 
+	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/golden"
 )
 
@@ -51,7 +52,7 @@ func TestForms(t *testing.T) {
 
 func TestHelp(t *testing.T) {
 	out, messages, err := runEdges("", "-h")
-	if err != nil || out != "" {
+	if !errors.Is(err, command.ErrHelp) || out != "" {
 		t.Errorf("error %v, printed %q", err, out)
 	}
 	golden.Check(t, "testdata/help.golden", []byte(messages))
@@ -68,7 +69,7 @@ func TestUsage(t *testing.T) {
 		{"-as", "-as"},
 	} {
 		out, messages, err := runEdges(sample, strings.Fields(c.args)...)
-		if !errors.Is(err, errUsage) || out != "" || !strings.Contains(messages, c.says) {
+		if !errors.Is(err, command.ErrUsage) || out != "" || !strings.Contains(messages, c.says) {
 			t.Errorf("%s: error %v, printed %q, said %q", c.args, err, out, messages)
 		}
 	}

@@ -1,18 +1,12 @@
 package main
 
 import (
-	"errors"
-	"flag"
 	"fmt"
 	"io"
 	"strings"
+
+	"example.com/walewise/internal/command"
 )
-
-// errUsage says that the command line was wrong and that this has been printed.
-var errUsage = errors.New("usage")
-
-// errHelp says that the usage was asked for and has been printed.
-var errHelp = flag.ErrHelp
 
 const usage = `edges reads a request from every line of standard input and writes a line for each:
 the steps of a drawn edge, and how they are said.
@@ -62,23 +56,10 @@ type options struct{ form string }
 // parse reads the command line. What is wrong with it is printed to stderr.
 func parse(args []string, stderr io.Writer) (options, error) {
 	var o options
-	flags := flag.NewFlagSet("edges", flag.ContinueOnError)
-	flags.SetOutput(stderr)
-	flags.Usage = func() {
-		fmt.Fprint(stderr, usage)
-		flags.PrintDefaults()
-	}
+	flags := command.Flags("edges", usage, stderr)
 	flags.StringVar(&o.form, "as", "json", fmt.Sprintf("print as `FORM`: %s", formNames()))
-	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
-		return options{}, errHelp
-	} else if err != nil {
-		return options{}, errUsage
-	}
-	if problem := o.problem(flags.Args()); problem != "" {
-		fmt.Fprintf(stderr, "edges: %s\n", problem)
-		return options{}, errUsage
-	}
-	return o, nil
+	err := command.Parse(flags, args, func(rest []string) string { return o.problem(rest) })
+	return o, err
 }
 
 // problem says in a line what is wrong with the options; it is empty if nothing is.

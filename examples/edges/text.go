@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 
+	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/plural"
 )
 
@@ -17,7 +18,7 @@ func appendText(to []byte, a answer) []byte {
 		id = fmt.Sprintf("line %d", a.line)
 	}
 	if a.err != nil {
-		return fmt.Appendf(to, "%s: %s", id, oneLine(a.err))
+		return fmt.Appendf(to, "%s: %s", id, command.OneLine(a.err))
 	}
 	w, trace := a.wordings.Default(), a.wordings.Trace
 	to = fmt.Appendf(to, "%s: %s\n", id, words(w, a.side))

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/golden"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
@@ -102,7 +103,7 @@ func TestCheckRefuses(t *testing.T) {
 			if !errors.Is(err, c.is) || out != "" {
 				t.Fatalf("error %v, printed %q", err, out)
 			}
-			if got := oneLine(err); got != c.says {
+			if got := command.OneLine(err); got != c.says {
 				t.Errorf("says\n%s, want\n%s", got, c.says)
 			}
 		})
@@ -124,7 +125,7 @@ func TestCheckMalformed(t *testing.T) {
 			if !errors.Is(err, plan.ErrPlan) || out != "" {
 				t.Fatalf("error %v, printed %q", err, out)
 			}
-			if got := oneLine(err); !strings.Contains(got, c.says) {
+			if got := command.OneLine(err); !strings.Contains(got, c.says) {
 				t.Errorf("says %q, want %q in it", got, c.says)
 			}
 		})

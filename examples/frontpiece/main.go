@@ -17,29 +17,17 @@ package main
 
 import (
 	"bytes"
-	"errors"
-	"fmt"
 	"io"
 	"os"
-	"strings"
+
+	"example.com/walewise/internal/command"
 )
 
-func main() {
-	err := run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)
-	switch {
-	case errors.Is(err, errUsage):
-		os.Exit(2)
-	case err != nil:
-		fmt.Fprintln(os.Stderr, "frontpiece:", oneLine(err))
-		os.Exit(1)
-	}
-}
+func main() { command.Main("frontpiece", run) }
 
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	o, err := parse(args, stderr)
-	if errors.Is(err, errHelp) {
-		return nil
-	} else if err != nil {
+	if err != nil {
 		return err
 	}
 	var out bytes.Buffer
@@ -65,5 +53,3 @@ func open(file string, stdin io.Reader) (io.ReadCloser, error) {
 	}
 	return os.Open(file)
 }
-
-func oneLine(err error) string { return strings.Join(strings.Fields(err.Error()), " ") }

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/golden"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -167,7 +168,7 @@ func TestRefusals(t *testing.T) {
 			if err == nil || out != "" {
 				t.Fatalf("error %v, %d bytes printed", err, len(out))
 			}
-			text := oneLine(err)
+			text := command.OneLine(err)
 			if len(text) > 300 {
 				t.Errorf("a message of %d characters", len(text))
 			}
@@ -198,7 +199,7 @@ func TestUsage(t *testing.T) {
 		{"-force", "-force without -out"},
 	} {
 		out, messages, err := runFront(t, string(demo), strings.Fields(c.args)...)
-		if !errors.Is(err, errUsage) || out != "" || !strings.Contains(messages, c.says) {
+		if !errors.Is(err, command.ErrUsage) || out != "" || !strings.Contains(messages, c.says) {
 			t.Errorf("%s: error %v, printed %q, said %q", c.args, err, out, messages)
 		}
 	}
@@ -212,7 +213,7 @@ func TestUsage(t *testing.T) {
 
 func TestHelp(t *testing.T) {
 	out, messages, err := runFront(t, "", "-h")
-	if err != nil || out != "" {
+	if !errors.Is(err, command.ErrHelp) || out != "" {
 		t.Errorf("error %v, printed %q", err, out)
 	}
 	golden.Check(t, "testdata/help.golden", []byte(messages))

@@ -1,17 +1,12 @@
 package main
 
 import (
-	"errors"
 	"flag"
 	"fmt"
 	"io"
+
+	"example.com/walewise/internal/command"
 )
-
-// errUsage says that the command line was wrong and that this has been printed.
-var errUsage = errors.New("usage")
-
-// errHelp says that the usage was asked for and has been printed.
-var errHelp = flag.ErrHelp
 
 const usage = `frontpiece plans the front of a garment and prints how to knit it.
 
@@ -31,28 +26,17 @@ type options struct {
 // parse reads the command line. What is wrong with it is printed to stderr.
 func parse(args []string, stderr io.Writer) (options, error) {
 	o := options{given: map[string]bool{}}
-	flags := flag.NewFlagSet("frontpiece", flag.ContinueOnError)
-	flags.SetOutput(stderr)
-	flags.Usage = func() {
-		fmt.Fprint(stderr, usage)
-		flags.PrintDefaults()
-	}
+	flags := command.Flags("frontpiece", usage, stderr)
 	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
 	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", formNames()))
 	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", fileNames()))
 	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
 	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
-	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
-		return options{}, errHelp
-	} else if err != nil {
-		return options{}, errUsage
-	}
-	flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
-	if problem := o.problem(flags.Args()); problem != "" {
-		fmt.Fprintf(stderr, "frontpiece: %s\n", problem)
-		return options{}, errUsage
-	}
-	return o, nil
+	err := command.Parse(flags, args, func(rest []string) string {
+		flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
+		return o.problem(rest)
+	})
+	return o, err
 }
 
 // problem says in a line what is wrong with the options; it is empty if nothing is.

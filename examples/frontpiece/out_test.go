@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/folder"
 	"github.com/google/go-cmp/cmp"
 )
@@ -130,7 +131,7 @@ func TestOutRefuses(t *testing.T) {
 			if err == nil || c.is != nil && !errors.Is(err, c.is) || out != "" {
 				t.Fatalf("error %v, printed %q", err, out)
 			}
-			if got := oneLine(err); got != c.says || strings.Contains(err.Error(), "\n") {
+			if got := command.OneLine(err); got != c.says || strings.Contains(err.Error(), "\n") {
 				t.Errorf("says\n%s, want\n%s", err, c.says)
 			}
 			if diff := cmp.Diff([]string{"file", "taken"}, listing(t, ".")); diff != "" {
