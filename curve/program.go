@@ -85,26 +85,27 @@ func (p *program) togoAt(block, level int) int64 {
 }
 
 // setBands lays the bands about the drawing, margin levels wide on each side. Where the
-// rules do not let a schedule keep up with the drawing they reach down to where it can be.
+// drawing is steeper than the rules let a schedule be, that falls behind or goes ahead, and
+// the bands reach to where it can be.
 func (p *program) setBands(margin int) {
 	last := p.last()
 	p.bands = sized(p.bands, last+1)
 	const far = 16 // rows; a schedule that may not step for longer will leave such a band
 	wait := min(max(p.rules.apart[up], p.rules.apart[down]), far)
-	soonest, ready := 0, 0
-	cells := 0
 	for i := range p.bands {
 		b := &p.bands[i]
 		if b.low, b.high = p.d.net, p.d.net; i < last {
 			start := p.blocks[i].start
 			b.low, b.high = p.d.span(max(start-wait, 0), min(max(start+wait, p.blocks[i+1].start), p.d.rows))
-			if !p.rules.may[down] {
-				b.low = min(b.low, soonest)
-				if i >= ready {
-					soonest = min(soonest+p.blocks[i].sizes[up].most, b.high)
-					ready = p.blocks[i].next[up]
-				}
-			}
+		}
+	}
+	if !p.rules.may[down] {
+		p.reachAlong()
+	}
+	cells := 0
+	for i := range p.bands {
+		b := &p.bands[i]
+		if i < last {
 			if i == 0 {
 				b.low, b.high = min(b.low, 0), max(b.high, 0)
 			}
@@ -113,6 +114,29 @@ func (p *program) setBands(margin int) {
 		}
 		b.at = cells
 		cells += b.size()
+	}
+}
+
+// reachAlong widens the bands to what steps as large and as close as may be reach from
+// below, and to where they must come from.
+func (p *program) reachAlong() {
+	level, ready := 0, 0
+	for i := range p.last() {
+		b := &p.bands[i]
+		b.low = min(b.low, level)
+		if i >= ready {
+			level = min(level+p.blocks[i].sizes[up].most, b.high)
+			ready = p.blocks[i].next[up]
+		}
+	}
+	level, ready = p.d.net, p.last()
+	for i := p.last() - 1; i >= 0; i-- {
+		b := &p.bands[i]
+		b.high = max(b.high, level)
+		if p.blocks[i].next[up] <= ready {
+			level = max(level-p.blocks[i].sizes[up].most, int(floorDiv(p.d.middle[p.blocks[i].start], p.d.unit)))
+			ready = i
+		}
 	}
 }
 
