@@ -94,8 +94,8 @@
 // place by place; limits to it are tried by bisection with the phrases fixed.
 //
 // Of edges that turn, schedules that stray more than 256 stitches from the drawing are not
-// looked at. The search for wordings is broken off after a hundred million steps, about a
-// second, which only edges larger than any body's come to: see [Wordings.Partial].
+// looked at. The search for wordings is broken off after five hundred million steps, a few
+// seconds, which only edges larger than any body's come to: see [Wordings.Partial].
 //
 // # References
 //

@@ -13,7 +13,7 @@ const MostPhrases = 12
 // for how many blocks and levels it does not look further from the drawing: more than the
 // largest edge has that does not turn.
 const (
-	mostWork   = 100_000_000
+	mostWork   = 500_000_000
 	mostPlaces = 1 << 21
 )
 
@@ -83,7 +83,7 @@ func (w Wordings) Of(phrases int) (Wording, bool) {
 //
 // It takes far more time than a trace: see the package comment. For edges larger than any
 // body's, the search for the fewest phrases is broken off after a fixed number of steps,
-// about a second, and the answer says that it is partial.
+// a few seconds, and the answer says that it is partial.
 func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
 	rules, err := d.rules(r)
 	if err != nil {
