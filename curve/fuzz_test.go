@@ -11,17 +11,16 @@ import (
 // Whatever is asked, there is an error of the package, or a schedule that takes all
 // stitches, obeys the rules and measures as was said.
 func FuzzTrace(f *testing.F) {
-	f.Add(false, 12, 24, 2, 0, 2, 4, 12, 2, 1, 0)
-	f.Add(true, 40, 90, 1, 3, 2, 1, 0, 0, 0, 0)
-	f.Add(true, -9, 27, 1, 0, 1, 0, 0, 0, 0, 0)
-	f.Add(false, 1000, 3, -1, 1<<31-1, -1<<31, 1<<30, 1, 1, 1, 1)
-	f.Add(true, 7, 9, 3, 1, 4, 2, 5, 1, 2, 4)
+	f.Add(uint8(1), 12, 24, 2, 0, 2, 4, 12, 2, 1, 0)
+	f.Add(uint8(0), 40, 90, 1, 3, 2, 1, 0, 0, 0, 0)
+	f.Add(uint8(0), -9, 27, 1, 0, 1, 0, 0, 0, 0, 0)
+	f.Add(uint8(1), 1000, 3, -1, 1<<31-1, -1<<31, 1<<30, 1, 1, 1, 1)
+	f.Add(uint8(0), 7, 9, 3, 1, 4, 2, 5, 1, 2, 4)
+	f.Add(uint8(3), 30, 60, 2, 0, 2, 4, 0, 0, 0, 0)
+	f.Add(uint8(5), 9, 40, 1, 0, 2, 0, 0, 4, 2, 1)
 	edges := forms()
-	f.Fuzz(func(t *testing.T, straight bool, stitches, rows, every, phase, apart, most, base, plain, singleEvery, singlePhase int) {
-		edge := edges[1].edge
-		if straight {
-			edge = edges[0].edge
-		}
+	f.Fuzz(func(t *testing.T, form uint8, stitches, rows, every, phase, apart, most, base, plain, singleEvery, singlePhase int) {
+		edge := edges[int(form)%len(edges)].edge
 		if rows > 300 { // the largest boxes are slow, and are tried elsewhere
 			rows %= 300
 		}
@@ -47,5 +46,10 @@ func FuzzTrace(f *testing.F) {
 		if err != nil || m != r.Measures || m.Area < m.Floor {
 			t.Errorf("measured %+v, %v, want %+v", m, err, r.Measures)
 		}
+		if rows*max(stitches, -stitches) > 1000 { // wordings of larger ones are slow
+			return
+		}
+		d := must(edge.In(stitches, rows))
+		checkSaid(t, "fuzzed", d, must(d.Wordings(rules, curve.Phrasing{})), rules, curve.Phrasing{})
 	})
 }
