@@ -44,7 +44,7 @@ func TestTraceEqualsMILP(t *testing.T) {
 			}
 			for _, c := range cases {
 				t.Run(group.name+"/"+c.name, func(t *testing.T) {
-					if c.rows*c.stitches > 10_000 && os.Getenv(demandGlpsol) == "" {
+					if c.rows*c.stitches > 5_000 && os.Getenv(demandGlpsol) == "" {
 						t.Skip("the solver takes seconds: runs with " + demandGlpsol)
 					}
 					t.Parallel()
