@@ -12,8 +12,8 @@ type laid struct {
 	before         float64 // integral of f up to the piece, in stitch-rows
 }
 
-// lay returns the pieces of an outline, those that are upright where nothing goes and
-// those of no height included, so that height rows are laid without a gap.
+// lay lays the pieces of an outline, from its lower end up, over so many rows. The outline
+// is so tall; shape returns slope and shift of a piece with these ends.
 func lay(pieces []piece, rows, tall float64, shape func(x0, x1 float64) (slope, shift float64)) []laid {
 	made := make([]laid, 0, len(pieces))
 	before := 0.0
