@@ -16,7 +16,8 @@ type arrivals struct {
 	scratch []int64
 }
 
-// arrival is what is known of a block and a level. Outside the band both are unreachable.
+// arrival is what is known of a block and a level. Outside the band both are unreachable:
+// two of them must not be set off against each other.
 type arrival struct {
 	// along is the area at the level from the first block to this one: two of them differ
 	// by the area between two blocks.

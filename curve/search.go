@@ -239,6 +239,9 @@ func (s *search) endsWith(change int, w way) {
 		if (steps-1)*(distance-every) > start {
 			return // there is no room for the others
 		}
+		if there[i] >= unreachable {
+			return // nor is it any sooner
+		}
 		area := rest - arrival[i].along
 		if there[i]+area > s.limit {
 			return // to be there sooner still makes it no less
@@ -295,7 +298,7 @@ func (s *search) goesOn(block, level int, area int64, change, last, other int) {
 			return
 		}
 		area = whole - row[block].along
-		if row[block].stepped+area > limit {
+		if stepped := row[block].stepped; stepped >= unreachable || stepped+area > limit {
 			return
 		}
 		if distances+1 >= least && area < s.best[first+block] {

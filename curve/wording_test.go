@@ -102,3 +102,30 @@ func TestWordingsEqualBruteForceAtRandom(t *testing.T) {
 		checkWordings(t, f, f.sketch(stitches, rows).table(), drawRules(t), rapid.Bool().Draw(t, "steady"))
 	})
 }
+
+// Boxes too large for the slow way, with rules that keep the steps away from the drawing
+// at first: whatever the bands that are looked at, each wording takes all the stitches.
+func TestWordingsOfLargerBoxes(t *testing.T) {
+	superellipse := forms()[4]
+	for _, c := range []struct {
+		stitches, rows int
+		rules          shaping.Rules
+		steady         bool
+	}{
+		// Here places outside the bands were once taken for ways to go.
+		{29, 23, shaping.Rules{Every: 2, Phase: 3, Apart: 1, Single: shaping.Beat{Every: 3, Phase: 1}}, false},
+		{28, 28, shaping.Rules{Every: 1, Phase: 3, Plain: 2, Single: shaping.Beat{Every: 1, Phase: 1}}, true},
+	} {
+		d := must(superellipse.edge.In(c.stitches, c.rows))
+		how := curve.Phrasing{Steady: c.steady}
+		checkSaid(t, fmt.Sprintf("%s, %+v", superellipse.name, c), d, must(d.Wordings(c.rules, how)), c.rules, how)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		f := rapid.SampledFrom(forms()).Draw(t, "form")
+		d := must(f.edge.In(rapid.IntRange(1, 40).Draw(t, "stitches"), rapid.IntRange(5, 60).Draw(t, "rows")))
+		rules, how := drawRules(t), curve.Phrasing{Steady: rapid.Bool().Draw(t, "steady")}
+		if w, err := d.Wordings(rules, how); err == nil {
+			checkSaid(t, f.name, d, w, rules, how)
+		}
+	})
+}
