@@ -189,14 +189,11 @@ func (c *choice) walk(limit int64, toward int) shaping.Schedule {
 		chosen = append(chosen, best)
 		sayings = sayings[:0]
 		for _, s := range next {
-			sayings = append(sayings, s)
-			if f := c.arcs[s.arc]; s.steps == f.steps() {
-				sayings = sayings[:len(sayings)-1]
-				if at := c.places[f.to]; at.follow == 0 {
-					sayings = append(sayings, s) // the end
-				} else {
-					sayings = c.begun(sayings, f.to, s.area+f.area, limit)
-				}
+			f := c.arcs[s.arc]
+			if s.steps < f.steps() || c.places[f.to].follow == 0 {
+				sayings = append(sayings, s)
+			} else {
+				sayings = c.begun(sayings, f.to, s.area+f.area, limit)
 			}
 		}
 	}

@@ -9,6 +9,20 @@ import (
 	"github.com/shopspring/decimal"
 )
 
+// Bounds of a box.
+const (
+	// MaxRows is the greatest number of rows that an edge may have here.
+	MaxRows = 2000
+	// MaxStitches is the greatest number of stitches that may go at an edge here.
+	MaxStitches = 1000
+)
+
+func rowsError(rows int) error { return rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows)) }
+
+func stitchesError(stitches any) error {
+	return rangeError("stitches", stitches, fmt.Sprintf("%d to %d", -MaxStitches, MaxStitches))
+}
+
 // Drawing is an edge laid over whole stitches and rows. It is immutable and safe for
 // concurrent use. The zero value is no drawing: its methods return an error.
 type Drawing struct {

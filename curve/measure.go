@@ -20,20 +20,6 @@ type Measures struct {
 	Deviation float64
 }
 
-// Bounds of a box.
-const (
-	// MaxRows is the greatest number of rows that an edge may have here.
-	MaxRows = 2000
-	// MaxStitches is the greatest number of stitches that may go at an edge here.
-	MaxStitches = 1000
-)
-
-func rowsError(rows int) error { return rangeError("rows", rows, fmt.Sprintf("1 to %d", MaxRows)) }
-
-func stitchesError(stitches any) error {
-	return rangeError("stitches", stitches, fmt.Sprintf("%d to %d", -MaxStitches, MaxStitches))
-}
-
 // Measure measures any schedule against the edge drawn in a box of that
 // many stitches and rows, whether or not the schedule keeps to the rules or takes
 // all the stitches; of the rules only the first allowed row matters. Stitches and
@@ -79,8 +65,12 @@ func (d Drawing) Measure(r shaping.Rules, schedule shaping.Schedule) (Measures, 
 }
 
 // measure measures a schedule, from the first allowed row on.
-func (laid Drawing) measure(schedule shaping.Schedule, firstRow int) Measures {
-	d, toward := laid.d, laid.toward()
+func (d Drawing) measure(schedule shaping.Schedule, firstRow int) Measures {
+	return d.d.measure(schedule, d.toward(), firstRow)
+}
+
+// measure measures a schedule whose steps that raise the level have the sign -toward.
+func (d *drawing) measure(schedule shaping.Schedule, toward, firstRow int) Measures {
 	skipped := min(firstRow-1, d.rows)
 	var area, floor, deviation int64
 	from, level := 0, 0

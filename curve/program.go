@@ -150,8 +150,10 @@ func (p *program) greatest() int64 {
 	return area
 }
 
-// solve fills the tables from the end of the edge to its beginning.
-func (p *program) solve() {
+// solve lays bands of a margin and fills the tables, from the end of the edge to its
+// beginning.
+func (p *program) solve(margin int) {
+	p.setBands(margin)
 	cells := p.bands[p.last()].at + 1
 	p.along, p.togo, p.landed = sized(p.along, cells), sized(p.togo, cells), sized(p.landed, cells)
 	for i := range p.bands {
@@ -283,21 +285,13 @@ func (p *program) stepSooner(i, j int, landed []int64) {
 }
 
 // below returns the least area from the start of a block to the end of the edge for a
-// schedule that is below the band in that block.
+// schedule that is below the band in that block, unreachable if no level is.
 func (p *program) below(i int) int64 {
 	level := p.bands[i].low - 1
 	if level < p.least {
 		return unreachable
 	}
-	next := &p.bands[i+1]
-	then := next.below
-	for c := next.low; c <= min(level, next.high); c++ {
-		then = min(then, p.togo[next.at+c-next.low])
-	}
-	if level > next.high {
-		then = min(then, next.above)
-	}
-	return min(p.atBest(i, level, level-1)+then, unreachable)
+	return min(p.atBest(i, level, level-1)+p.leastOf(i+1, math.MinInt, level), unreachable)
 }
 
 // above is below for the other side.
@@ -306,15 +300,19 @@ func (p *program) above(i int) int64 {
 	if level > p.most {
 		return unreachable
 	}
-	next := &p.bands[i+1]
-	then := next.above
-	for c := max(level, next.low); c <= next.high; c++ {
-		then = min(then, p.togo[next.at+c-next.low])
+	return min(p.atBest(i, level, level+1)+p.leastOf(i+1, level, math.MaxInt), unreachable)
+}
+
+// leastOf returns the least of togo over some levels of a block.
+func (p *program) leastOf(block, from, to int) int64 {
+	b := &p.bands[block]
+	// One level stands for all that are on the same side of the band.
+	from, to = min(max(from, b.low-1), b.high+1), min(max(to, b.low-1), b.high+1)
+	least := int64(unreachable)
+	for level := from; level <= to; level++ {
+		least = min(least, p.togoAt(block, level))
 	}
-	if level < next.low {
-		then = min(then, next.below)
-	}
-	return min(p.atBest(i, level, level+1)+then, unreachable)
+	return least
 }
 
 // atBest returns no more than the area of a block at a level, or at any on the side of the

@@ -78,14 +78,6 @@ func (s *search) reset(a *arrivals, steady bool, most int) {
 	for i := range p.last() {
 		s.blockAt[p.blocks[i].start] = i
 	}
-	s.set(a)
-}
-
-// set gives the search tables that were filled anew.
-func (s *search) set(a *arrivals) {
-	s.arrivals = a
-	p, size := a.p, len(a.there)
-	s.best, s.newest = sized(s.best, size), sized(s.newest, size)
 	for i := range s.footings {
 		k := &p.blocks[i]
 		f := footing{start: k.start, sizes: k.sizes}
@@ -97,6 +89,14 @@ func (s *search) set(a *arrivals) {
 		}
 		s.footings[i] = f
 	}
+	s.set(a)
+}
+
+// set gives the search tables that were filled anew.
+func (s *search) set(a *arrivals) {
+	s.arrivals = a
+	size := len(a.there)
+	s.best, s.newest = sized(s.best, size), sized(s.newest, size)
 }
 
 // wordless returns the area of the schedule that has no phrase, only a base or no step at

@@ -17,8 +17,9 @@ const (
 	leaves                 // one may leave the bands
 )
 
-// sole returns the schedule, if there is only one.
-func (t *ties) sole() (shaping.Schedule, outcome) {
+// sole returns the schedule, if there is only one; toward is the sign of stitches that go
+// where levels rise.
+func (t *ties) sole(toward int) (shaping.Schedule, outcome) {
 	p := t.p
 	steps := make(shaping.Schedule, 0, 16)
 	area, from, level := int64(0), -1, 0 // up to the start of block from, where a step led to level
@@ -58,7 +59,7 @@ func (t *ties) sole() (shaping.Schedule, outcome) {
 		if next.block == p.last() {
 			return steps, sole
 		}
-		steps = append(steps, shaping.Step{Row: p.blocks[next.block].start + 1, Stitches: -next.change})
+		steps = append(steps, shaping.Step{Row: p.blocks[next.block].start + 1, Stitches: -toward * next.change})
 		area, from, level = next.area, next.block, level+next.change
 	}
 }

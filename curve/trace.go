@@ -60,15 +60,14 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 		if margin == 9*narrow && d.turns && !feasible(d.d.net, d.d.rows, r, p.least, p.most) {
 			return nil, false // what lies outside the bands only seems to lead on
 		}
-		p.setBands(margin)
-		p.solve()
+		p.solve(margin)
 		least := p.togoAt(0, 0)
 		if least >= unreachable {
 			return nil, false
 		}
 		limit := least + d.d.slack()
 		t := ties{p, limit}
-		steps, found := t.sole()
+		steps, found := t.sole(d.toward())
 		if found == several {
 			k.arrivals.reset(p)
 			if k.arrivals.leaves > limit {
@@ -84,7 +83,6 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 			}
 		}
 		if found == sole {
-			orient(steps, d.toward())
 			return steps, true
 		}
 	}
@@ -92,10 +90,3 @@ func (d Drawing) trace(r *rules, how Phrasing) (shaping.Schedule, bool) {
 
 // narrow is the margin about the drawing that is tried first, in stitches.
 const narrow = 2
-
-// orient gives steps that were found with levels rising their signs.
-func orient(steps shaping.Schedule, toward int) {
-	for i := range steps {
-		steps[i].Stitches *= toward
-	}
-}

@@ -124,8 +124,7 @@ func (d Drawing) inFew(r *rules, how Phrasing) ([]shaping.Schedule, bool) {
 	defer k.leave()
 	p, a, s := &k.program, &k.arrivals, &k.search
 	margin := narrow
-	p.setBands(margin)
-	p.solve()
+	p.solve(margin)
 	a.reset(p)
 	s.reset(a, how.Steady, mostWork)
 	least, slack := p.togoAt(0, 0), d.d.slack()
@@ -147,8 +146,7 @@ func (d Drawing) inFew(r *rules, how Phrasing) ([]shaping.Schedule, bool) {
 				break
 			}
 			margin *= 4
-			p.setBands(margin)
-			p.solve()
+			p.solve(margin)
 			a.fill()
 			s.set(a)
 		}

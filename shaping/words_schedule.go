@@ -38,19 +38,19 @@ func (p Phrase) Shorthand() string {
 	return fmt.Sprintf("%s-%d-%d", every, -p.Stitches, p.Times)
 }
 
-// Words says the schedule by its runs: "row 127: 4 stitches; 3 stitches 2 rows
+// Words says the schedule by its phrases: "row 127: 4 stitches; 3 stitches 2 rows
 // later; 1 stitch every 2nd row, 4 times". An empty schedule has no words.
-func (s Schedule) Words() string {
+func (s Schedule) Words() string { return Words(s.Phrases()...) }
+
+// Words says the phrases of a schedule as [Schedule.Words] does.
+func Words(phrases ...Phrase) string {
 	var said []string
-	for i, run := range s.Phrases() {
-		if i > 0 {
-			said = append(said, run.String())
-			continue
+	for i, p := range phrases {
+		if i == 0 {
+			said = append(said, fmt.Sprintf("row %d: %v", p.From, p))
+		} else {
+			said = append(said, p.String())
 		}
-		if run.Times == 1 {
-			run.Every = 0
-		}
-		said = append(said, fmt.Sprintf("row %d: %v", run.From, run))
 	}
 	return strings.Join(said, "; ")
 }

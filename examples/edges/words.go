@@ -16,12 +16,8 @@ func words(w curve.Wording, side shaping.Side) string {
 	if w.Base != 0 {
 		said = append(said, w.Schedule[:1].Words())
 	}
-	for i, p := range w.Phrases {
-		if i == 0 {
-			said = append(said, fmt.Sprintf("row %d: %v", p.From, p))
-		} else {
-			said = append(said, p.String())
-		}
+	if len(w.Phrases) > 0 {
+		said = append(said, shaping.Words(w.Phrases...))
 	}
 	return strings.TrimSuffix(sum(w.Schedule)+at(side)+": "+strings.Join(said, "; "), ": ")
 }

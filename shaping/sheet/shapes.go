@@ -88,7 +88,6 @@ func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 		case i == 0:
 			if run.Times == 1 {
 				begin = fmt.Sprintf(" after the first %d", -run.Stitches)
-				run.Every = 0
 			}
 			text = "at " + s.voice.reading(run.From)
 			if other != run.From {
