@@ -31,9 +31,11 @@ type Spec struct {
 	Band     *Band    `json:"band,omitzero"`
 
 	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent
+	Hand gauge.Length `json:"hand,omitzero"` // girth over the knuckles; not checked when absent
 	Yarn *Yarn        `json:"yarn,omitzero"`
 
 	Methods Methods `json:"methods,omitzero"`
+	Checks  Checks  `json:"checks,omitzero"`
 	Setup   Setup   `json:"work,omitzero"`
 }
 
@@ -158,6 +160,9 @@ type Neck struct {
 	// from the end of the flat part up to the neck point, x growing as stitches go. It is
 	// stretched to whole stitches and rows.
 	Path string `json:"path,omitzero"`
+	// Stretch is by how much of its length the finished edge gives when pulled, in percent:
+	// default 25.
+	Stretch *decimal.Decimal `json:"stretch,omitzero"`
 }
 
 // Back is where the back differs from the front.
@@ -182,13 +187,16 @@ type Shoulder struct {
 
 // Sleeve is a sleeve from cuff to cap. Widths are all round, the sleeve lying open.
 type Sleeve struct {
-	Length gauge.Length `json:"length"`         // cuff to underarm
+	Length gauge.Length `json:"length"`         // cuff to underarm, the cuff's band included
+	Band   Optional     `json:"band,omitzero"`  // height of the cuff's band; default that of the body
 	Cuff   gauge.Length `json:"cuff"`           // width at the lower edge
 	Top    gauge.Length `json:"top"`            // width at the underarm
-	Cap    string       `json:"cap,omitzero"`   // "set-in", or empty for a straight top
+	Cap    Cap          `json:"cap,omitzero"`   // default a straight top
 	Ease   gauge.Length `json:"ease,omitzero"`  // of the cap's edge over the armhole's
-	Flat   Optional     `json:"flat,omitzero"`  // straight part at the top of the cap
-	Plain  gauge.Length `json:"plain,omitzero"` // without increases, at the cuff and at the top
+	Flat   Optional     `json:"flat,omitzero"`  // straight part at the top of a cap; default a quarter of the width
+	Plain  gauge.Length `json:"plain,omitzero"` // without increases, above the band and below the underarm
+	// Stretch is that of the cuff's edge, as of the neck's.
+	Stretch *decimal.Decimal `json:"stretch,omitzero"`
 }
 
 // Band is the neckband.
