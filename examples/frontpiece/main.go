@@ -16,40 +16,32 @@
 package main
 
 import (
-	"bytes"
+	_ "embed"
 	"io"
-	"os"
 
-	"example.com/walewise/internal/command"
+	"example.com/walewise/internal/sample"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+	"example.com/walewise/shaping/sheet"
 )
 
-func main() { command.Main("frontpiece", run) }
+//go:embed demo.json
+var demo []byte
 
-func run(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
-	o, err := parse(args, stderr)
-	if err != nil {
-		return err
-	}
-	var out bytes.Buffer
-	switch {
-	case o.given["check"]:
-		err = check(&out, o.check, stdin)
-	case o.given["out"]:
-		err = writeFolder(&out, o, stdin)
-	default:
-		err = writeForm(&out, o, stdin)
-	}
-	if err != nil {
-		return err
-	}
-	_, err = stdout.Write(out.Bytes())
-	return err
+var program = sample.Program[garment.Piece]{
+	Name:  "frontpiece",
+	Plans: "the front of a garment",
+	Demo:  demo,
+	Plan:  garment.Front,
+	Outputs: []sample.Output[garment.Piece]{
+		{Form: "json", File: "plan.json", Write: writePlan},
+		{Form: "text", File: "instructions.txt", Write: sheet.Write},
+		{Form: "csv", File: "rows.csv", Write: writeRows},
+	},
 }
 
-// open opens a file named on the command line; - is standard input.
-func open(file string, stdin io.Reader) (io.ReadCloser, error) {
-	if file == "-" {
-		return io.NopCloser(stdin), nil
-	}
-	return os.Open(file)
-}
+func main() { program.Main() }
+
+func writePlan(w io.Writer, front garment.Piece) error { return plan.Write(w, plan.From(front)) }
+
+func writeRows(w io.Writer, front garment.Piece) error { return sheet.WriteTable(w, front.Work) }

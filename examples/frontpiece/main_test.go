@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -10,35 +8,33 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/golden"
+	"example.com/walewise/internal/sample/sampletest"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 	"example.com/walewise/shaping/plan"
 )
 
-func runFront(t *testing.T, stdin string, args ...string) (stdout, stderr string, err error) {
-	t.Helper()
-	var out, messages bytes.Buffer
-	err = run(args, strings.NewReader(stdin), &out, &messages)
-	return out.String(), messages.String(), err
-}
+var frontpiece = sampletest.Command(program.Run)
+
+func TestMain(m *testing.M) { sampletest.Main(m, main) }
 
 func TestDemo(t *testing.T) {
-	for _, form := range []string{"text", "json", "csv"} {
-		t.Run(form, func(t *testing.T) {
-			out, _, err := runFront(t, "", "-as", form)
-			if err != nil {
-				t.Fatal(err)
-			}
-			golden.Check(t, filepath.Join("testdata", "demo."+form+".golden"), []byte(out))
-		})
-	}
+	frontpiece.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv"})
+}
+
+func TestHelp(t *testing.T) { frontpiece.Help(t) }
+
+func TestExitStatus(t *testing.T) {
+	sampletest.Exits(t, []sampletest.Exit{
+		{Args: "-as csv", Stdin: strings.NewReader(""), Status: 0, Says: ""},
+		{Args: "-spec -", Stdin: strings.NewReader("[]"), Status: 1, Says: "frontpiece: document"},
+	})
 }
 
 // The second spec of this folder: another neck, other methods, in the hand, in inches.
 func TestVeeInHand(t *testing.T) {
-	out, _, err := runFront(t, "", "-spec", "vee-in-hand.json")
+	out, _, err := frontpiece.Run("", "-spec", "vee-in-hand.json")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -47,7 +43,7 @@ func TestVeeInHand(t *testing.T) {
 
 // The third: drawn neck, armhole and shoulder.
 func TestDrawnNeck(t *testing.T) {
-	out, _, err := runFront(t, "", "-spec", "drawn-neck.json")
+	out, _, err := frontpiece.Run("", "-spec", "drawn-neck.json")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -56,7 +52,7 @@ func TestDrawnNeck(t *testing.T) {
 
 // What README shows of the output is what the sample prints.
 func TestReadmeIsTrue(t *testing.T) {
-	out, _, err := runFront(t, "")
+	out, _, err := frontpiece.Run("")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -113,35 +109,11 @@ func picture(piece garment.Piece) string {
 	return text.String()
 }
 
-func TestSpecFromFileAndStandardInput(t *testing.T) {
-	want, _, err := runFront(t, "")
-	if err != nil {
-		t.Fatal(err)
-	}
-	fromFile, _, err := runFront(t, "", "-spec", "demo.json")
-	if err != nil || fromFile != want {
-		t.Errorf("-spec demo.json: error %v, same output %t", err, fromFile == want)
-	}
-	fromStdin, _, err := runFront(t, string(demo), "-spec", "-")
-	if err != nil || fromStdin != want {
-		t.Errorf("-spec -: error %v, same output %t", err, fromStdin == want)
-	}
-}
-
-// replaced returns a document with one place changed; there must be such a place.
-func replaced(t *testing.T, document, old, by string) string {
-	t.Helper()
-	if !strings.Contains(document, old) {
-		t.Fatalf("the document has no %s", old)
-	}
-	return strings.Replace(document, old, by, 1)
-}
-
 func TestRefusals(t *testing.T) {
-	demoWith := func(old, by string) string { return replaced(t, string(demo), old, by) }
+	demoWith := func(old, by string) string { return sampletest.Replaced(t, string(demo), old, by) }
 	for _, c := range []struct {
-		why, stdin string
-		says       []string
+		why, spec string
+		says      []string
 	}{
 		{"no document", "", []string{"empty"}},
 		{"not JSON", "{", nil},
@@ -163,60 +135,8 @@ func TestRefusals(t *testing.T) {
 		{"too large", `{"title": "` + strings.Repeat("x", 2<<20) + `"}`, []string{"1 MiB"}},
 		{"null", demoWith(`"18.5 cm"`, `null`), []string{"neck.width", "null"}},
 	} {
-		t.Run(c.why, func(t *testing.T) {
-			out, _, err := runFront(t, c.stdin, "-spec", "-")
-			if err == nil || out != "" {
-				t.Fatalf("error %v, %d bytes printed", err, len(out))
-			}
-			text := command.OneLine(err)
-			if len(text) > 300 {
-				t.Errorf("a message of %d characters", len(text))
-			}
-			for _, part := range c.says {
-				if !strings.Contains(text, part) {
-					t.Errorf("the message does not say %q: %s", part, text)
-				}
-			}
-		})
+		t.Run(c.why, func(t *testing.T) { frontpiece.Refuses(t, c.spec, c.says...) })
 	}
-}
-
-func TestUsage(t *testing.T) {
-	t.Chdir(t.TempDir())
-	for _, c := range []struct{ args, says string }{
-		{"-as poem", `-as "poem": json, text or csv`},
-		{"-nonsense", "-nonsense"},
-		{"demo.json", `unexpected "demo.json"`},
-		{"-spec", "-spec"},
-		{"-check", "-check"},
-		{"-out", "-out"},
-		{"-check - -spec -", "-check with -spec"},
-		{"-check - -as text", "-check with -as"},
-		{"-check - -out front", "-check with -out"},
-		{"-check - -force", "-check with -force"},
-		{"-check - plan.json", `unexpected "plan.json"`},
-		{"-out front -as text", "-out with -as"},
-		{"-force", "-force without -out"},
-	} {
-		out, messages, err := runFront(t, string(demo), strings.Fields(c.args)...)
-		if !errors.Is(err, command.ErrUsage) || out != "" || !strings.Contains(messages, c.says) {
-			t.Errorf("%s: error %v, printed %q, said %q", c.args, err, out, messages)
-		}
-	}
-	if made := listing(t, "."); len(made) != 0 {
-		t.Errorf("wrong usage made %q", made)
-	}
-	if _, _, err := runFront(t, "", "-spec", filepath.Join(t.TempDir(), "none.json")); !errors.Is(err, os.ErrNotExist) {
-		t.Errorf("a file that does not exist: error %v", err)
-	}
-}
-
-func TestHelp(t *testing.T) {
-	out, messages, err := runFront(t, "", "-h")
-	if !errors.Is(err, command.ErrHelp) || out != "" {
-		t.Errorf("error %v, printed %q", err, out)
-	}
-	golden.Check(t, "testdata/help.golden", []byte(messages))
 }
 
 // BenchmarkSpecToPlan goes the whole way: the text of a spec to the text of a plan.

@@ -66,22 +66,12 @@ func (f *trunk) armholeLine(stitches, rows int) (curve.Edge, error) {
 // armholeRules returns the rules for the traced edge: a base at the first row, tied
 // steps at odd and decreases at even rows, and rows enough below the shoulder.
 func (f *trunk) armholeRules(rows int) shaping.Rules {
-	base := 0
-	if f.widths.BindOff > 0 {
-		base = 2
-	}
-	rules := f.armhole.alternating(base, base+1)
-	switch {
-	case f.armhole.tied() == 0:
+	rules := f.armhole.outerRules(f.widths.BindOff)
+	if f.armhole.tied() == 0 {
 		rules = f.armhole.rules(shaping.Right, shaping.Right, f.place)
 		if f.place == shaping.Hand && f.heights.Underarm%2 == 1 {
 			rules.Phase = 1 // the first right-side row
 		}
-	case f.armhole.Several == f.armhole.Single:
-		rules.Single = shaping.Beat{}
-	}
-	if f.armhole.tied() != 0 {
-		rules.Plain = 1 // one edge may be a row later
 	}
 	rules.Plain = max(rules.Plain, rows-f.lastArmholeRow())
 	return rules
@@ -91,16 +81,6 @@ func (f *trunk) armholeRules(rows int) shaping.Rules {
 // edges, one of them a row later, two rows below the shoulders.
 func (f *trunk) lastArmholeRow() int { return f.firstShoulderRow() - 3 - f.heights.Underarm }
 
-// tiedFirst returns the edge where a tied step of the armhole can stand at the first
-// row above the underarm.
-func (f *trunk) tiedFirst() shaping.Side {
-	starts := f.start(f.heights.Underarm + 1)
-	if f.armhole.tied() == shaping.Hold {
-		return starts.Opposite()
-	}
-	return starts
-}
-
 // armholeRow returns the row of the piece at which a traced step of the armhole is
 // worked at one edge.
 //
@@ -109,20 +89,11 @@ func (f *trunk) tiedFirst() shaping.Side {
 // same row: where the armhole runs from the body into the halves, the edge that is
 // not the first half's goes first in the body, which leaves its steps two rows apart.
 func (f *trunk) armholeRow(edge shaping.Side, step shaping.Step) int {
-	row := f.heights.Underarm + step.Row
-	first := f.tiedFirst()
-	switch {
-	case !tied(step.Method):
-		if f.place == shaping.Hand && f.armhole.mixed() && f.heights.Underarm%2 == 0 {
-			row++ // the next right-side row
-		}
-		return row
-	case f.place == shaping.Hand:
-		if edge != first {
-			row++
-		}
-		return row
+	if !tied(step.Method) || f.place == shaping.Hand {
+		return f.outerRow(f.armhole, f.heights.Underarm, edge, step)
 	}
+	row := f.heights.Underarm + step.Row
+	first := f.tiedFirst(f.armhole.tied(), f.heights.Underarm+1)
 	split, half := f.heights.NeckStart(), f.firstHalf()
 	if half != first {
 		row++

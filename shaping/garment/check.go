@@ -33,8 +33,8 @@ func gaugeOf(s Spec) (gauge.Gauge, error) {
 	return g, err
 }
 
-// checkFront refuses what is out of range or not planned for a front.
-func checkFront(s Spec) error {
+// check refuses what is out of range or contradicts itself in what all pieces share.
+func check(s Spec) error {
 	if len([]rune(s.Title)) > MaxTitle {
 		return &Error{Field: "title", Given: quoted(s.Title), Want: fmt.Sprintf("at most %d characters", MaxTitle), Err: ErrSpec}
 	}
@@ -54,10 +54,14 @@ func checkFront(s Spec) error {
 		{"armhole.curve", s.Armhole.Curve.Or(s.Armhole.Depth), true},
 		{"neck.flat", s.Neck.Flat.Or(gauge.Length{}), false},
 		{"start.band", s.Start.Band, false},
+		{"body.hem", s.Body.Hem, false},
 	} {
 		if err := s.checkLength(l.field, l.length, l.required); err != nil {
 			return err
 		}
+	}
+	if err := checkWaist(s); err != nil {
+		return err
 	}
 	if s.Seam.Stitches < 0 || s.Seam.Stitches > mostSeam {
 		return &Error{Field: "seam.stitches", Given: fmt.Sprint(s.Seam.Stitches), Want: fmt.Sprintf("0 to %d", mostSeam), Err: ErrSpec}
@@ -74,8 +78,8 @@ func checkFront(s Spec) error {
 	if err := checkTogether(s); err != nil {
 		return err
 	}
-	if err := checkPlanned(s); err != nil {
-		return err
+	if !s.Neck.Shape.IsValid() {
+		return &Error{Field: "neck.shape", Given: s.Neck.Shape.String(), Want: "round, vee, square or path", Err: ErrSpec}
 	}
 	return checkPaths(s)
 }
@@ -113,18 +117,23 @@ func checkTogether(s Spec) error {
 	return nil
 }
 
-// checkPlanned refuses what is not planned so far.
-func checkPlanned(s Spec) error {
-	refuse := func(field, given, want string) error {
-		return &Error{Field: field, Given: given, Want: want, Err: ErrSpec}
+// checkWaist refuses a waist that is out of range, in the band or above the underarm.
+func checkWaist(s Spec) error {
+	waist := s.Body.Waist
+	if waist == nil {
+		return nil
+	}
+	if err := s.checkLength("body.waist.width", waist.Width, true); err != nil {
+		return err
+	}
+	if err := s.checkLength("body.waist.height", waist.Height, true); err != nil {
+		return err
 	}
 	switch {
-	case !s.Neck.Shape.IsValid():
-		return refuse("neck.shape", s.Neck.Shape.String(), "round, vee, square or path")
-	case !s.Body.Hem.IsZero() && !s.Body.Hem.Equal(s.Body.Width):
-		return refuse("body.hem", s.text(s.Body.Hem), "only straight sides are planned so far: leave it out, or give "+s.text(s.Body.Width))
-	case s.Body.Waist != nil:
-		return refuse("body.waist", "", "only straight sides are planned so far: leave it out")
+	case waist.Height.Cmp(s.Start.Band) < 0:
+		return s.fitError("body.waist.height", waist.Height, "within the band: at least "+s.limit(s.Start.Band))
+	case waist.Height.Cmp(s.Body.Length) > 0:
+		return s.fitError("body.waist.height", waist.Height, "above the underarm: at most "+s.limit(s.Body.Length))
 	}
 	return nil
 }
@@ -143,21 +152,6 @@ func checkSetup(p Setup) error {
 		return refuse("work.carriage", p.Carriage.String(), "left or right")
 	case p.Carriage == shaping.Left && p.On == shaping.Hand:
 		return refuse("work.carriage", p.Carriage.String(), "in the hand row 1 starts at the right: leave it out")
-	}
-	return nil
-}
-
-// checkBed refuses a piece that is wider than the bed on either side of the middle.
-func checkBed(s Spec, w Widths, g gauge.Gauge) error {
-	needles := s.Setup.BedNeedles()
-	if needed := shaping.Centred(w.Body).Last.Index() + 1; needed > needles/2 {
-		want := fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing",
-			w.Body, needed, needles/2, 2*needed-needles)
-		// What fits must have a neck and two shoulders.
-		if finished := needles - 2*w.Seam; finished >= 5 {
-			want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", needles, s.atMost(g.Width(finished)))
-		}
-		return &Error{Field: "body.width", Given: s.text(s.Body.Width), Want: want, Err: ErrBed}
 	}
 	return nil
 }

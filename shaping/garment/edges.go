@@ -26,13 +26,13 @@ func (t twoEdges) at(side shaping.Side) Edge {
 
 // lay returns the edge at both sides: stepsAt says by which steps it is worked there, in
 // rows of the piece, startAt at which row the drawing begins.
-func (f *trunk) lay(d drawing, stepsAt func(shaping.Side) shaping.Schedule, startAt func(shaping.Side) int) (twoEdges, error) {
+func (j job) lay(d drawing, stepsAt func(shaping.Side) shaping.Schedule, startAt func(shaping.Side) int) (twoEdges, error) {
 	var edges twoEdges
 	var err error
-	if edges.left, err = f.worked(d, stepsAt(shaping.Left), startAt(shaping.Left)); err != nil {
+	if edges.left, err = j.worked(d, stepsAt(shaping.Left), startAt(shaping.Left)); err != nil {
 		return edges, err
 	}
-	edges.right, err = f.worked(d, stepsAt(shaping.Right), startAt(shaping.Right))
+	edges.right, err = j.worked(d, stepsAt(shaping.Right), startAt(shaping.Right))
 	return edges, err
 }
 
@@ -71,12 +71,33 @@ const large = 200 * 100
 
 // said returns the steps of the default wording, and of a large edge those of the trace.
 func (d drawing) said(drawn curve.Drawing, rules shaping.Rules) (shaping.Schedule, error) {
-	if d.rows*d.stitches > large {
-		traced, err := drawn.Trace(rules, curve.Phrasing{})
-		return traced.Schedule, err
+	d.rules = rules
+	ways, err := d.ways(drawn)
+	if err != nil {
+		return nil, err
 	}
-	wordings, err := drawn.Wordings(rules, curve.Phrasing{})
-	return wordings.Default().Schedule, err
+	return ways[0].Schedule, nil
+}
+
+// ways returns the default wording and those of more phrases that follow the drawing more
+// closely, and of a large edge the trace.
+func (d drawing) ways(drawn curve.Drawing) ([]curve.Wording, error) {
+	if d.rows*d.stitches > large {
+		traced, err := drawn.Trace(d.rules, curve.Phrasing{})
+		return []curve.Wording{{Result: traced, Phrases: d.rules.Phrases(traced.Schedule, false)}}, err
+	}
+	wordings, err := drawn.Wordings(d.rules, curve.Phrasing{})
+	if err != nil {
+		return nil, err
+	}
+	chosen := wordings.Default()
+	ways := []curve.Wording{chosen}
+	for _, w := range wordings.All {
+		if len(w.Phrases) > len(chosen.Phrases) {
+			ways = append(ways, w)
+		}
+	}
+	return ways, nil
 }
 
 // inOrder returns the rules with the row that is best as the last for several stitches,
@@ -155,13 +176,13 @@ func (d drawing) lastRows() []int {
 
 // worked returns the drawn edge as it is worked by these steps, in rows of the piece,
 // with the drawing beginning at firstRow.
-func (f *trunk) worked(d drawing, steps shaping.Schedule, firstRow int) (Edge, error) {
+func (j job) worked(d drawing, steps shaping.Schedule, firstRow int) (Edge, error) {
 	m, err := curve.Measure(d.edge, d.stitches, d.rows, d.rules, steps.Shifted(1-firstRow))
 	if err != nil {
 		return Edge{}, err
 	}
-	cell := f.gauge.Width(1).Centimetres().Mul(f.gauge.Height(1).Centimetres()).InexactFloat64()
-	width := f.gauge.Width(1).Millimetres()
+	cell := j.gauge.Width(1).Centimetres().Mul(j.gauge.Height(1).Centimetres()).InexactFloat64()
+	width := j.gauge.Width(1).Millimetres()
 	return Edge{
 		Name: d.name, Path: d.edge.Path(), Stitches: d.stitches, Rows: d.rows, FirstRow: firstRow, Schedule: steps,
 		Area: m.Area * cell, Floor: m.Floor * cell,
@@ -171,7 +192,7 @@ func (f *trunk) worked(d drawing, steps shaping.Schedule, firstRow int) (Edge, e
 
 // edges returns the drawn edges for the report: rows of their schedules count from
 // their first row, and each stands under the panel where its first step lies.
-func (f *trunk) edges() []Edge {
+func (f *trunk) edges() ([]Edge, error) {
 	var edges []Edge
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
 		half := shaping.RightHalf
@@ -181,6 +202,17 @@ func (f *trunk) edges() []Edge {
 		neck := f.neckEdge.at(side)
 		neck.Panel, neck.Side = half, side.Opposite()
 		edges = append(edges, neck.counted())
+		for _, s := range f.sides {
+			panel := half
+			if s.steps[0].Row <= f.heights.NeckStart() {
+				panel = shaping.Body
+			}
+			edge, err := f.edge(s, side, panel)
+			if err != nil {
+				return nil, err
+			}
+			edges = append(edges, edge)
+		}
 		for _, outer := range []Edge{f.armholeEdge.at(side), f.shoulderEdge.at(side)} {
 			if outer.Stitches == 0 {
 				continue
@@ -192,7 +224,7 @@ func (f *trunk) edges() []Edge {
 			edges = append(edges, outer.counted())
 		}
 	}
-	return edges
+	return edges, nil
 }
 
 // counted returns the edge with its steps counted from its first row.

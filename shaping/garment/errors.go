@@ -13,6 +13,9 @@ var (
 	ErrFit = errors.New("measurements do not fit together")
 	// ErrBed: the piece is wider than the bed.
 	ErrBed = errors.New("bed too narrow")
+	// ErrCheck: the pieces do not fit together, the wearer or the bed, and the spec asks
+	// for a refusal then.
+	ErrCheck = errors.New("check failed")
 )
 
 // Error names the field of the spec, what was given, and what would work.
@@ -20,7 +23,7 @@ type Error struct {
 	Field string // such as "neck.width"; empty if it concerns none
 	Given string // what was given, a length in the spec's unit
 	Want  string // what is wrong, what is allowed, and the nearest value that works
-	Err   error  // ErrSpec, ErrFit or ErrBed; package plan has kinds of its own
+	Err   error  // ErrSpec, ErrFit, ErrBed or ErrCheck; package plan has kinds of its own
 }
 
 func (e *Error) Error() string {

@@ -9,17 +9,19 @@ import (
 	"example.com/walewise/shaping/bed"
 )
 
-// Heights are the heights of a front or a back in whole rows.
+// Heights are the heights of a piece in whole rows; what it does not have is 0.
 type Heights struct {
 	Band     int // of the band knitted first, part of Underarm
+	Waist    int // cast-on edge to the waist; 0 without one
 	Underarm int // cast-on edge to underarm
 	Armhole  int // underarm to the tip of the shoulder
 	Drop     int // tip to neck point, even
 	Neck     int // depth of the neck below the neck point, even
+	Cap      int // underarm to the top of a sleeve's cap
 }
 
-// Top returns the height at the neck point.
-func (h Heights) Top() int { return h.Underarm + h.Armhole + h.Drop }
+// Top returns the height at the neck point, and of a sleeve its whole height.
+func (h Heights) Top() int { return h.Underarm + h.Armhole + h.Drop + h.Cap }
 
 // Tip returns the height at the outer end of the shoulder.
 func (h Heights) Tip() int { return h.Underarm + h.Armhole }
@@ -45,7 +47,7 @@ func (f *trunk) chooseHeights() error {
 	h := Heights{
 		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
 		Drop: g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest)),
-		Neck: g.Rows(s.Neck.Depth).Round(gauge.Even(gauge.Nearest)),
+		Neck: g.Rows(f.opening.Depth).Round(gauge.Even(gauge.Nearest)),
 	}
 	parts, err := gauge.RoundTogether(top-h.Drop, []gauge.Part{
 		{Name: "length", Want: g.Rows(s.Body.Length), Least: 1},
@@ -56,6 +58,9 @@ func (f *trunk) chooseHeights() error {
 	}
 	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
 	h.Band = min(h.Band, h.Underarm) // the underarm may have gone down for the whole height
+	if waist := s.Body.Waist; waist != nil {
+		h.Waist = min(max(g.Rows(waist.Height).Round(gauge.Rounding{}), h.Band), h.Underarm)
+	}
 	f.heights = h
 	return f.checkHeights()
 }
@@ -68,22 +73,27 @@ func (f *trunk) checkHeights() error {
 		least = 2
 	}
 	if h.Neck < 2 {
-		return s.fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("fewer than 2 rows: at least %s", s.atLeast(g.Height(2))))
+		return f.neckError(fmt.Sprintf("fewer than 2 rows: at least %s", s.atLeast(g.Height(2))))
 	}
 	if lowest := max(least, h.Band); h.NeckStart() < lowest {
 		what := "deeper than the piece is high"
 		if h.NeckStart() >= least {
 			what = "the neck would begin in the band"
 		}
-		return s.fitError("neck.depth", s.Neck.Depth, what+": "+f.shorter(h.Top()-lowest))
+		return f.neckError(what + ": " + f.shorter(h.Top()-lowest))
 	}
 	if h.Neck > curve.MaxRows {
-		return s.fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, s.atMost(g.Height(curve.MaxRows))))
+		return f.neckError(fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, s.atMost(g.Height(curve.MaxRows))))
 	}
 	if most := bed.MaxRows - h.Top() - least + 1; h.Neck > most {
-		return s.fitError("neck.depth", s.Neck.Depth, fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, bed.MaxRows, f.shorter(most)))
+		return f.neckError(fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, bed.MaxRows, f.shorter(most)))
 	}
 	return nil
+}
+
+// neckError is the error for a depth of the neck that does not fit.
+func (f *trunk) neckError(want string) error {
+	return f.spec.fitError(f.neckField+".depth", f.opening.Depth, want)
 }
 
 // shorter says to what depth a neck must be reduced so that it has at most so many

@@ -91,6 +91,39 @@ func (p Pair) alternating(tied, fashioned int) shaping.Rules {
 	return rules
 }
 
+// outerRules returns the rules for the traced edge of an armhole or a cap by a pair of
+// which one method is tied: at the first row what goes at once, if anything does, then
+// tied steps at odd and decreases at even rows. One edge may be a row later.
+func (p Pair) outerRules(atOnce int) shaping.Rules {
+	base := 0
+	if atOnce > 0 {
+		base = 2
+	}
+	rules := p.alternating(base, base+1)
+	if p.Several == p.Single {
+		rules.Single = shaping.Beat{}
+	}
+	rules.Plain = 1
+	return rules
+}
+
+// outerRow returns the row at which a step of the body's outer edges is worked at one of
+// them, traced above the underarm for the one where its first tied step can stand first.
+// At the other, tied steps are one row later. In the hand decreases that come with tied
+// steps are at the next right-side row.
+func (j job) outerRow(p Pair, underarm int, edge shaping.Side, step shaping.Step) int {
+	row := underarm + step.Row
+	switch {
+	case !tied(step.Method):
+		if j.place == shaping.Hand && p.mixed() && underarm%2 == 0 {
+			row++
+		}
+	case edge != j.tiedFirst(p.tied(), underarm+1):
+		row++
+	}
+	return row
+}
+
 // moved returns a copy of the steps, each at another row.
 func moved(steps shaping.Schedule, to func(shaping.Step) int) shaping.Schedule {
 	made := make(shaping.Schedule, len(steps))

@@ -11,13 +11,13 @@ import (
 // drawNeck traces the neck from the end of its flat middle to the neck point.
 func (f *trunk) drawNeck() error {
 	d := drawing{name: NeckEdge, stitches: f.curved(), rows: f.heights.Neck, methods: f.neck}
-	if f.spec.Neck.Shape == RoundNeck && f.neck.most() > 0 && d.stitches > f.neck.most() {
+	if f.opening.Shape == RoundNeck && f.neck.most() > 0 && d.stitches > f.neck.most() {
 		return &Error{Field: "methods.neck", Given: f.neck.String(), Err: ErrFit, Want: fmt.Sprintf(
 			"the bottom of a round neck takes several stitches at once, a fashioned decrease takes %d: hold or bindOff, alone or as a list with fashioned for single stitches", f.neck.most())}
 	}
 	var err error
 	if d.edge, err = f.neckLine(d.stitches, d.rows); err != nil {
-		return f.spec.fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+		return f.neckError(err.Error())
 	}
 	var delay int // of the decreases against the traced rows
 	d.rules, delay = f.neckRules()
@@ -36,7 +36,7 @@ func (f *trunk) drawNeck() error {
 		})
 	}, func(side shaping.Side) int { return split + 1 + lag(side) })
 	if err != nil {
-		return f.spec.fitError("neck.depth", f.spec.Neck.Depth, err.Error())
+		return f.neckError(err.Error())
 	}
 	return nil
 }
@@ -44,7 +44,7 @@ func (f *trunk) drawNeck() error {
 // neckLine returns the half edge in its box: the quarter of an ellipse for a round neck,
 // what the spec draws, and a straight line for the others.
 func (f *trunk) neckLine(stitches, rows int) (curve.Edge, error) {
-	switch f.spec.Neck.Shape {
+	switch f.opening.Shape {
 	case RoundNeck:
 		return curve.QuarterEllipse(f.gauge.Width(stitches), f.gauge.Height(rows))
 	case PathNeck:
@@ -80,6 +80,6 @@ func (f *trunk) steepNeck(d drawing, err error) error {
 		}
 	}
 	found = append(found, "methods.neck hold or bindOff")
-	return f.spec.fitError("neck.depth", f.spec.Neck.Depth, fmt.Sprintf("%s cannot go %s over %s: %s",
+	return f.neckError(fmt.Sprintf("%s cannot go %s over %s: %s",
 		plural.Stitches(d.stitches), f.neck.words(), plural.Rows(d.rows), ways(found, "")))
 }

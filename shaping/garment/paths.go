@@ -41,8 +41,8 @@ func (f *trunk) readPaths() error {
 }
 
 // boxed returns the edge stretched to whole stitches and rows.
-func (f *trunk) boxed(e curve.Edge, stitches, rows int) (curve.Edge, error) {
-	return e.Scaled(f.gauge.Width(stitches), f.gauge.Height(rows))
+func (j job) boxed(e curve.Edge, stitches, rows int) (curve.Edge, error) {
+	return e.Scaled(j.gauge.Width(stitches), j.gauge.Height(rows))
 }
 
 // checkPaths refuses paths where there is nothing to draw, and a neck that lacks its own.

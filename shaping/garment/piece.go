@@ -46,15 +46,22 @@ const (
 	NeckEdge     = "neck"
 	ArmholeEdge  = "armhole"
 	ShoulderEdge = "shoulder" // where the spec draws it; equal groups follow no drawing
+	CapEdge      = "cap"
+
+	// Straight stretches of the sides, where they move.
+	HemToUnderarm   = "hem to underarm"
+	HemToWaist      = "hem to waist"
+	WaistToUnderarm = "waist to underarm"
+	CuffToUnderarm  = "cuff to underarm"
 )
 
 // Edge is one drawn edge and the schedule that follows it.
 type Edge struct {
-	Name      string // NeckEdge, ArmholeEdge or ShoulderEdge
+	Name      string // such as NeckEdge
 	Panel     string // where its first step lies
 	Side      shaping.Side
 	Path      string // SVG path data in millimetres, in the box of whole stitches and rows
-	Stitches  int    // that go; the steps are negative. At a shoulder the last group is no step.
+	Stitches  int    // that go, with negative steps; less than 0 if they come. At a shoulder the last group is no step.
 	Rows      int
 	FirstRow  int              // the row of the piece that is row 1 of the schedule
 	Schedule  shaping.Schedule // rows count from 1 at FirstRow

@@ -18,7 +18,7 @@ func TestFrontWorkedByHand(t *testing.T) {
 	s := unitGauge(110, 100, 44, 6, 40, 24)
 	s.Neck.Flat = given("14 cm")
 	p := front(t, s)
-	if want := (garment.Widths{Body: 110, Shoulder: 35, Neck: 40, Flat: 14}); p.Widths != want {
+	if want := (garment.Widths{CastOn: 110, Body: 110, Shoulder: 35, Neck: 40, Flat: 14}); p.Widths != want {
 		t.Fatalf("widths %+v, want %+v", p.Widths, want)
 	}
 	if want := (garment.Heights{Underarm: 100, Armhole: 44, Drop: 6, Neck: 24}); p.Heights != want {

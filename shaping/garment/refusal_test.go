@@ -252,10 +252,6 @@ var refusals = []struct {
 			func(s *garment.Spec) { s.Shoulder.Path = "" },
 		},
 	},
-	{func(s *garment.Spec) { s.Body.Hem = length("48 cm") }, "body.hem 48 cm: only straight sides are planned so far: leave it out, or give 50 cm", "body.hem", garment.ErrSpec, []change{
-		func(s *garment.Spec) { s.Body.Hem = length("50 cm") },
-	}},
-	{func(s *garment.Spec) { s.Body.Waist = new(garment.Waist) }, "body.waist: only straight sides are planned so far: leave it out", "body.waist", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Setup.On = 7 }, "work.on Place(7): bed or hand", "work.on", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Setup.On = shaping.Hand },
 	}},

@@ -10,48 +10,34 @@ import (
 // sizes lists what was asked and what will be knitted.
 func (f *trunk) sizes() []Size {
 	s, w, h := f.spec, f.widths, f.heights
-	neckAsked := s.Neck.Width
+	neckAsked := f.opening.Width
 	shoulder := halfLength(s.Body.Width.Sub(neckAsked)).Sub(s.Armhole.Inset)
 	sizes := []Size{
 		f.wide("width", s.Body.Width, w.Body-2*w.Seam, ""),
 		f.high("length", s.Body.Length, h.Underarm, "what armhole and shoulder leave of the whole height"),
 		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
 		f.wide("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
-		f.high("neckDepth", s.Neck.Depth, h.Neck, "even, so that a half ends at its outer edge"),
+		f.high("neckDepth", f.opening.Depth, h.Neck, "even, so that a half ends at its outer edge"),
 		f.wide("shoulder", shoulder, w.Shoulder-w.Seam, "what neck and armholes leave of the body"),
 		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
 	}
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
 	sizes = append(sizes, f.high("height", whole, h.Top(), "even, so that the half at the right goes on with the yarn"))
+	if !s.Body.Hem.IsZero() {
+		sizes = append(sizes, f.wide("hem", s.Body.Hem, w.CastOn-2*w.Seam, sideParity(w)))
+	}
+	if waist := s.Body.Waist; waist != nil {
+		sizes = append(sizes, f.wide("waist", waist.Width, w.Waist-2*w.Seam, sideParity(w)),
+			f.high("waistHeight", waist.Height, h.Waist, "within what the whole height leaves of the body"))
+	}
 	if w.Inset > 0 || s.Armhole.Inset.Sign() > 0 {
 		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, "what neck and shoulders leave of the body"))
 	}
 	return sizes
 }
 
-func (f *trunk) wide(name string, asked gauge.Length, count int, why string) Size {
-	knitted := f.gauge.Width(count)
-	return Size{
-		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Width(knitted),
-		Count: count, Counted: "stitches", Why: forced(f.gauge.Stitches(asked), count, why),
-	}
-}
-
-func (f *trunk) high(name string, asked gauge.Length, count int, why string) Size {
-	knitted := f.gauge.Height(count)
-	return Size{
-		Name: name, Asked: asked, Knitted: knitted, PlusMinus: f.gauge.Tolerance().Height(knitted),
-		Count: count, Counted: "rows", Why: forced(f.gauge.Rows(asked), count, why),
-	}
-}
-
-// forced returns why if count is not the nearest whole number to what was wanted.
-func forced(want gauge.Count, count int, why string) string {
-	if gauge.Whole(count).Sub(want).Abs().Cmp(gauge.Whole(1).Div(2)) <= 0 {
-		return ""
-	}
-	return why
-}
+// sideParity says why hem and waist have the body's parity.
+func sideParity(w Widths) string { return parity(w.Body) + ", so that both edges are shaped alike" }
 
 func parity(n int) string {
 	if n%2 == 0 {

@@ -20,15 +20,15 @@ type Spec struct {
 	Swatch *gauge.Swatch `json:"swatch,omitzero"`
 	Gauge  gauge.Gauge   `json:"gauge,omitzero"`
 
-	Start    Start    `json:"start,omitzero"`
-	Seam     Seam     `json:"seam,omitzero"`
-	Body     Body     `json:"body"`
-	Armhole  Armhole  `json:"armhole"`
-	Neck     Neck     `json:"neck"`
-	Back     *Back    `json:"back,omitzero"`
-	Shoulder Shoulder `json:"shoulder"`
-	Sleeve   *Sleeve  `json:"sleeve,omitzero"`
-	Band     *Band    `json:"band,omitzero"`
+	Start    Start       `json:"start,omitzero"`
+	Seam     Seam        `json:"seam,omitzero"`
+	Body     Body        `json:"body"`
+	Armhole  Armhole     `json:"armhole"`
+	Neck     Neck        `json:"neck"`
+	Back     *BackSpec   `json:"back,omitzero"`
+	Shoulder Shoulder    `json:"shoulder"`
+	Sleeve   *SleeveSpec `json:"sleeve,omitzero"`
+	Band     *Band       `json:"band,omitzero"`
 
 	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent
 	Hand gauge.Length `json:"hand,omitzero"` // girth over the knuckles; not checked when absent
@@ -165,8 +165,8 @@ type Neck struct {
 	Stretch *decimal.Decimal `json:"stretch,omitzero"`
 }
 
-// Back is where the back differs from the front.
-type Back struct {
+// BackSpec is where the back differs from the front.
+type BackSpec struct {
 	Neck BackNeck `json:"neck"`
 }
 
@@ -185,8 +185,8 @@ type Shoulder struct {
 	Path string `json:"path,omitzero"`
 }
 
-// Sleeve is a sleeve from cuff to cap. Widths are all round, the sleeve lying open.
-type Sleeve struct {
+// SleeveSpec is a sleeve from cuff to cap. Widths are all round, the sleeve lying open.
+type SleeveSpec struct {
 	Length gauge.Length `json:"length"`         // cuff to underarm, the cuff's band included
 	Band   Optional     `json:"band,omitzero"`  // height of the cuff's band; default that of the body
 	Cuff   gauge.Length `json:"cuff"`           // width at the lower edge

@@ -1,45 +1,34 @@
 package garment
 
 import (
-	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/order"
 )
 
 // Front plans the front of a garment, knits it and returns it. It returns an
-// [*Error] that names the field of the spec if the front cannot be made, or asks
-// for something that the package comment says is not planned; what planner and judge
-// would refuse beyond that, which would be a fault of this library, as it is.
+// [*Error] that names the field of the spec if the front cannot be made; what planner
+// and judge would refuse beyond that, which would be a fault of this library, as it is.
 func Front(s Spec) (Piece, error) {
-	g, err := gaugeOf(s)
+	j, err := newJob(s)
 	if err != nil {
 		return Piece{}, err
 	}
-	if err := checkFront(s); err != nil {
-		return Piece{}, err
-	}
-	f := trunk{
-		spec: s, gauge: g, place: s.Setup.place(),
-		neck:     s.Methods.Neck.Or(By(shaping.Hold)),
-		shoulder: s.Methods.Shoulder.Or(By(shaping.Hold)),
-		armhole:  s.Methods.Armhole.Or(Pair{shaping.BindOff, shaping.Fashioned}),
-	}
-	for _, step := range []func() error{
-		f.readPaths, f.chooseWidths, f.chooseHeights, f.chooseGroups, f.checkUnderarm, f.drawNeck, f.drawArmhole,
-	} {
-		if err := step(); err != nil {
-			return Piece{}, err
-		}
-	}
-	return f.piece()
+	return newFront(j)
 }
 
-// trunk is a front in the making.
+func newFront(j job) (Piece, error) {
+	f := newTrunk("front", j)
+	f.neckField = "neck"
+	return f.plan()
+}
+
+// trunk is a front or a back in the making.
 type trunk struct {
-	spec                    Spec
-	gauge                   gauge.Gauge
-	place                   shaping.Place
+	job
+	name                    string
+	opening                 Neck   // of this piece
+	neckField               string // where the spec has its depth and flat part
 	neck, shoulder, armhole Pair
 
 	widths  Widths
@@ -47,26 +36,35 @@ type trunk struct {
 	groups  []int // of the shoulder, from tip to neck
 
 	paths        paths
+	sides        []slant
 	neckEdge     twoEdges // left: the right edge of the left half
 	armholeEdge  twoEdges // without what is taken off at once
 	shoulderEdge twoEdges // of a drawn shoulder
 	lastTied     int      // row of the traced armhole where its last hold or bind off stands, 0 without one
 }
 
-// carriage returns where row 1 starts.
-func (f *trunk) carriage() shaping.Side {
-	if f.place == shaping.Bed && f.spec.Setup.Carriage == shaping.Left {
-		return shaping.Left
+func newTrunk(name string, j job) *trunk {
+	return &trunk{
+		job: j, name: name, opening: j.spec.Neck,
+		neck:     j.spec.Methods.Neck.Or(By(shaping.Hold)),
+		shoulder: j.spec.Methods.Shoulder.Or(By(shaping.Hold)),
+		armhole:  j.spec.Methods.Armhole.Or(defaultArmhole()),
 	}
-	return shaping.Right
 }
 
-// start returns where row n of the body starts.
-func (f *trunk) start(row int) shaping.Side {
-	if row%2 == 1 {
-		return f.carriage()
+// defaultArmhole returns how stitches go at an armhole and a cap that the spec leaves open.
+func defaultArmhole() Pair { return Pair{shaping.BindOff, shaping.Fashioned} }
+
+// plan chooses the numbers, traces the edges and knits the piece.
+func (f *trunk) plan() (Piece, error) {
+	for _, step := range []func() error{
+		f.readPaths, f.chooseWidths, f.chooseHeights, f.chooseGroups, f.checkUnderarm, f.slantSides, f.checkNarrowest, f.drawNeck, f.drawArmhole,
+	} {
+		if err := step(); err != nil {
+			return Piece{}, err
+		}
 	}
-	return f.carriage().Opposite()
+	return f.piece()
 }
 
 // firstHalf returns the side of the half that goes first: where the row after the
@@ -76,7 +74,7 @@ func (f *trunk) firstHalf() shaping.Side { return f.start(f.heights.NeckStart() 
 // piece orders the rows, knits them and reports.
 func (f *trunk) piece() (Piece, error) {
 	outline := order.Outline{
-		Name: "front", Place: f.place, Carriage: f.carriage(), Panels: f.panels(), ShoulderRow: f.firstShoulderRow(),
+		Name: f.name, Place: f.place, Carriage: f.carriage(), Panels: f.panels(), ShoulderRow: f.firstShoulderRow(),
 	}
 	if f.neck.Several == shaping.BindOff {
 		outline.Centre = order.BoundOff
@@ -92,10 +90,14 @@ func (f *trunk) piece() (Piece, error) {
 	if err != nil {
 		return Piece{}, err
 	}
+	edges, err := f.edges()
+	if err != nil {
+		return Piece{}, err
+	}
 	return Piece{
 		Work: work, Cloth: cloth, Spec: f.spec, Gauge: f.gauge,
 		Heights: f.heights, ShoulderRow: f.firstShoulderRow(), Widths: f.widths,
-		Sizes: f.sizes(), Edges: f.edges(), Warnings: f.warnings(),
+		Sizes: f.sizes(), Edges: edges, Warnings: f.warnings(),
 	}, nil
 }
 
@@ -103,7 +105,7 @@ func (f *trunk) piece() (Piece, error) {
 func (f *trunk) panels() shaping.Tree {
 	split := f.heights.NeckStart()
 	body := shaping.Panel{
-		Name: shaping.Body, FirstRow: 1, LastRow: split, Needles: shaping.Centred(f.widths.Body),
+		Name: shaping.Body, FirstRow: 1, LastRow: split, Needles: shaping.Centred(f.widths.CastOn),
 		Left:  f.outerSteps(shaping.Left).Between(1, split),
 		Right: f.outerSteps(shaping.Right).Between(1, split),
 	}
@@ -149,7 +151,7 @@ func (f *trunk) top(side shaping.Side) int {
 
 // outerSteps returns everything that happens at one outer edge, in rows of the piece.
 func (f *trunk) outerSteps(edge shaping.Side) shaping.Schedule {
-	steps := f.underarm(edge)
+	steps := append(slanted(f.sides), f.underarm(edge)...)
 	steps = append(steps, f.armholeEdge.at(edge).Schedule...)
 	return append(steps, f.shoulderSteps(edge)...)
 }

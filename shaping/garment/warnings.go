@@ -10,12 +10,8 @@ import (
 func (f *trunk) warnings() []string {
 	var list []string
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
-	if f.lastTied > 0 && f.armholeStart(shaping.Left) != f.armholeStart(shaping.Right) {
-		first := shaping.Left
-		if f.armholeStart(shaping.Right) < f.armholeStart(shaping.Left) {
-			first = shaping.Right
-		}
-		add("The underarms are shaped one row apart: the %v edge first, the %v edge one row later.", first, first.Opposite())
+	if f.lastTied > 0 {
+		list = apartWarning(f.armholeStart(shaping.Left), f.armholeStart(shaping.Right))
 	}
 	if f.heights.NeckStart() < f.heights.Tip() && f.heights.NeckStart() <= f.heights.Underarm {
 		add("The neck begins below the underarms: the armholes are shaped in the halves.")
@@ -42,6 +38,18 @@ func (f *trunk) warnings() []string {
 		}
 	}
 	return list
+}
+
+// apartWarning says which underarm is shaped first, by the rows of both edges.
+func apartWarning(left, right int) []string {
+	if left == right {
+		return nil
+	}
+	first := shaping.Left
+	if right < left {
+		first = shaping.Right
+	}
+	return []string{fmt.Sprintf("The underarms are shaped one row apart: the %v edge first, the %v edge one row later.", first, first.Opposite())}
 }
 
 // manyHeld is how many single stitches held at one edge are worth a word.

@@ -8,38 +8,57 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// Widths are the widths of a front or a back in whole stitches.
+// Widths are the widths of a piece in whole stitches; what it does not have is 0.
 type Widths struct {
-	Body     int // cast on, seam stitches included
+	CastOn   int // seam stitches included
+	Waist    int // seam stitches included; 0 without a waist
+	Body     int // at the underarm, seam stitches included
 	Seam     int // lost in the seam at each side
-	Inset    int // taken off at each armhole
-	BindOff  int // of the inset, bound off at once
+	Inset    int // taken off at each armhole, or at each side of a cap
+	BindOff  int // of the inset, taken off at once
 	Shoulder int // of each shoulder, the seam stitches at its armhole included
 	Neck     int
-	Flat     int // of the neck, in the middle
+	Flat     int // of the neck, in the middle; of a cap at its top, seam stitches included
 }
+
+// Widest returns the largest number of stitches side by side.
+func (w Widths) Widest() int { return max(w.CastOn, w.Waist, w.Body) }
 
 // chooseWidths chooses the stitches and refuses a piece that is wider than the bed.
 func (f *trunk) chooseWidths() error {
-	var err error
-	if f.widths, err = widths(f.spec, f.gauge); err != nil {
+	if err := f.chooseAcross(); err != nil {
 		return err
 	}
 	f.widths.BindOff = f.atOnce()
-	if f.place == shaping.Hand {
-		return f.checkNeedles()
-	}
-	return checkBed(f.spec, f.widths, f.gauge)
+	f.chooseSides()
+	field, width := f.widest()
+	return f.checkRoom(field, width, f.widths)
 }
 
-// checkNeedles refuses a piece in the hand that is wider than stitches are numbered.
-func (f *trunk) checkNeedles() error {
-	const most = 2 * shaping.MaxNeedle
-	if f.widths.Body <= most {
-		return nil
+// chooseSides chooses the stitches of hem and waist, with the body's parity, so that both
+// edges are shaped alike.
+func (f *trunk) chooseSides() {
+	w, body := &f.widths, f.spec.Body
+	same := gauge.SameParity(w.Body, gauge.Nearest)
+	w.CastOn = w.Body
+	if !body.Hem.IsZero() {
+		w.CastOn = f.gauge.Stitches(body.Hem).Round(same) + 2*w.Seam
 	}
-	return f.spec.fitError("body.width", f.spec.Body.Width, fmt.Sprintf("%d stitches, at most %d are planned, which is %s",
-		f.widths.Body, most, f.spec.atMost(f.gauge.Width(most-2*f.widths.Seam))))
+	if body.Waist != nil {
+		w.Waist = f.gauge.Stitches(body.Waist.Width).Round(same) + 2*w.Seam
+	}
+}
+
+// widest returns the field of the largest width and what the spec says there.
+func (f *trunk) widest() (field string, width gauge.Length) {
+	body := f.spec.Body
+	switch w := f.widths; w.Widest() {
+	case w.Body:
+		return "body.width", body.Width
+	case w.CastOn:
+		return "body.hem", body.Hem
+	}
+	return "body.waist.width", body.Waist.Width
 }
 
 // atOnce returns the stitches of the inset that are taken off at once: none if all go
@@ -56,10 +75,11 @@ func (f *trunk) atOnce() int {
 	return min(stitches, f.widths.Inset)
 }
 
-// widths chooses the stitches: the body keeps its nearest whole number, the neck
-// the parity of the body, and neck, shoulders and insets together make up the body
-// with the least relative error.
-func widths(s Spec, g gauge.Gauge) (Widths, error) {
+// chooseAcross chooses the stitches at the underarm and above: the body keeps its nearest
+// whole number, the neck the parity of the body, and neck, shoulders and insets together
+// make up the body with the least relative error.
+func (f *trunk) chooseAcross() error {
+	s, g := f.spec, f.gauge
 	body, neck, inset := g.Stitches(s.Body.Width), g.Stitches(s.Neck.Width), g.Stitches(s.Armhole.Inset)
 	w := Widths{Seam: s.Seam.Stitches}
 	across := body.Round(gauge.Rounding{})
@@ -68,7 +88,7 @@ func widths(s Spec, g gauge.Gauge) (Widths, error) {
 	// A shoulder needs two stitches, fewer when seams add some.
 	least := max(2-w.Seam, 1)
 	if shoulder.Cmp(gauge.Whole(least)) < 0 {
-		return Widths{}, noShoulders(s, g, w.Seam, least)
+		return noShoulders(s, g, w.Seam, least)
 	}
 	parts := []gauge.Part{
 		{Name: "neckWidth", Want: neck, Grid: gauge.SameParity(across, gauge.Nearest), Least: 1},
@@ -79,14 +99,15 @@ func widths(s Spec, g gauge.Gauge) (Widths, error) {
 	}
 	rounded, err := gauge.RoundTogether(across, parts)
 	if err != nil {
-		return Widths{}, s.fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
+		return s.fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
 	}
 	w.Neck, w.Shoulder = rounded[0].Whole, rounded[1].Whole+w.Seam
 	if len(rounded) > 2 {
 		w.Inset = rounded[2].Whole
 	}
-	w.Flat = w.flat(s, g)
-	return w, nil
+	w.Flat = f.flat(w.Neck)
+	f.widths = w
+	return nil
 }
 
 // noShoulders says what is too wide, and how wide it may be for shoulders of at
@@ -117,21 +138,27 @@ func alsoAtMost(field string, l Optional, most gauge.Length) string {
 	return ", and " + field + " no more"
 }
 
-// flat returns the stitches in the middle of the neck, with the parity of the neck. If
-// left open it is a third of a round one, the whole of a square one, and of a vee what
-// parity asks for.
-func (w Widths) flat(s Spec, g gauge.Gauge) int {
-	want := g.Stitches(s.Neck.Flat.Or(gauge.Length{}))
-	if s.Neck.Flat.IsZero() {
-		switch s.Neck.Shape {
+// flat returns the stitches in the middle of a neck, with its parity. If left open it is
+// a third of a round neck, two thirds of that of a back, the whole of a square one, and of
+// a vee what parity asks for. Common practice, no source; two thirds are those of the back
+// of leaflet no. 1262, Easy to Make Fashions from Rochelle's Mohlon (clyx.com), to a
+// twentieth.
+func (f *trunk) flat(neck int) int {
+	want := f.gauge.Stitches(f.opening.Flat.Or(gauge.Length{}))
+	if f.opening.Flat.IsZero() {
+		switch f.opening.Shape {
 		case RoundNeck:
-			want = g.Stitches(s.Neck.Width).Div(3)
+			thirds := 1
+			if f.name == "back" {
+				thirds = 2
+			}
+			want = f.gauge.Stitches(f.opening.Width.Mul(thirds)).Div(3)
 		case SquareNeck:
-			return w.Neck
+			return neck
 		}
 	}
-	flat := want.Round(gauge.SameParity(w.Neck, gauge.Nearest))
-	return min(max(flat, w.Neck&1), w.Neck)
+	flat := want.Round(gauge.SameParity(neck, gauge.Nearest))
+	return min(max(flat, neck&1), neck)
 }
 
 // groups returns the shoulder's groups from tip to neck.

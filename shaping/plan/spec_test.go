@@ -53,10 +53,10 @@ func TestParseSpecValues(t *testing.T) {
 		Body:     garment.Body{Width: l("50.8 cm"), Length: l("361.95 mm"), Hem: l("52 cm"), Waist: &garment.Waist{Width: l("46 cm"), Height: l("18 cm")}},
 		Armhole:  garment.Armhole{Depth: l("21 cm"), Inset: l("6 cm"), BindOff: garment.Exactly(l("0 cm")), Curve: garment.Exactly(l("8 cm")), Path: "m 0 0 c 30 0 40 -50 40 -80"},
 		Neck:     garment.Neck{Shape: garment.PathNeck, Width: l("18 cm"), Depth: l("8 cm"), Flat: garment.Exactly(l("6 cm")), Path: "M 0 0 L 60 80"},
-		Back:     &garment.Back{Neck: garment.BackNeck{Depth: l("2.5 cm"), Flat: garment.Exactly(l("12 cm"))}},
+		Back:     &garment.BackSpec{Neck: garment.BackNeck{Depth: l("2.5 cm"), Flat: garment.Exactly(l("12 cm"))}},
 		Shoulder: garment.Shoulder{Drop: l("3 cm"), Path: "M 0 3 Q 10 0 12 0"},
-		Sleeve: &garment.Sleeve{
-			Length: l("45 cm"), Cuff: l("20 cm"), Top: l("34 cm"), Cap: "set-in",
+		Sleeve: &garment.SleeveSpec{
+			Length: l("45 cm"), Cuff: l("20 cm"), Top: l("34 cm"), Cap: garment.SetInCap,
 			Ease: l("1 cm"), Flat: garment.Exactly(l("8 cm")), Plain: l("3 cm"),
 		},
 		Band: &garment.Band{Height: l("2.5 cm"), Repeat: 4, Plus: 2},
@@ -105,8 +105,8 @@ func TestParseSpecRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, by, want string }{
 		{"unknown key", `"width": "18 cm"`, `"widht": "18 cm"`, `neck.widht: unknown key, did you mean "width"?`},
 		{"other capitals", `"width": "18 cm"`, `"Width": "18 cm"`, `neck.Width: unknown key, did you mean "width"?`},
-		{"nothing near", `"shoulder"`, `"zebra": 1, "shoulder"`, `zebra: unknown key, the keys here are format, title, units, swatch, gauge, start, seam, body, armhole, neck, back, shoulder, sleeve, band, head, yarn, methods, work`},
-		{"key that cannot be printed", `"shoulder"`, `"a\nb": 1, "shoulder"`, `"a\nb": unknown key, the keys here are format, title, units, swatch, gauge, start, seam, body, armhole, neck, back, shoulder, sleeve, band, head, yarn, methods, work`},
+		{"nothing near", `"shoulder"`, `"zebra": 1, "shoulder"`, `zebra: unknown key, the keys here are format, title, units, swatch, gauge, start, seam, body, armhole, neck, back, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
+		{"key that cannot be printed", `"shoulder"`, `"a\nb": 1, "shoulder"`, `"a\nb": unknown key, the keys here are format, title, units, swatch, gauge, start, seam, body, armhole, neck, back, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
 		{"repeated key", `"depth": "8 cm"`, `"depth": "8 cm", "depth": "9 cm"`, `neck.depth: the key stands twice`},
 		{"repeated key in the gauge", `"rows": "30"`, `"rows": "30", "rows": "30"`, `gauge.rows: the key stands twice`},
 		{"repeated key, spelt with an escape", `"depth": "8 cm"`, `"depth": "8 cm", "dept\u0068": "9 cm"`, `neck.depth: the key stands twice`},

@@ -11,10 +11,12 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// WriteTable writes the rows of the work as a table for spreadsheets: values
-// separated by commas, a line with the names of the columns, then one record a row
-// in the order in which they are knitted. The columns are the same for every work:
+// WriteTable writes the rows of works, such as the pieces of a garment, as one table for
+// spreadsheets: values separated by commas, a line with the names of the columns, then
+// work after work one record a row in the order in which they are knitted. The columns
+// are the same for every work:
 //
+//   - piece: the name of the work
 //   - row: its number in the piece, from 1; both halves have every number
 //   - counter before, counter after: what the row counter shows; in the hand,
 //     where no counter is set, what one would show
@@ -26,32 +28,35 @@ import (
 //     "; " between them
 //   - needles knitted, stitches in work: the needles and their number
 //
-// A panel's name that begins with neither a letter nor a digit has an apostrophe
-// put before it, lest a spreadsheet take it for a formula.
+// A name of a piece or panel that begins with neither a letter nor a digit has an
+// apostrophe put before it, lest a spreadsheet take it for a formula.
 //
-// It does not judge the work, and returns the first error of w.
-func WriteTable(w io.Writer, work shaping.Work) error {
+// It does not judge the works, and returns the first error of w.
+func WriteTable(w io.Writer, works ...shaping.Work) error {
 	table := csv.NewWriter(w)
 	// Errors are kept by the table until the end.
 	table.Write([]string{
-		"row", "counter before", "counter after", "panel", "starts at", "fabric side",
+		"piece", "row", "counter before", "counter after", "panel", "starts at", "fabric side",
 		"actions before", "needles knitted", "stitches in work", "actions after",
 	})
-	for _, row := range work.Rows {
-		table.Write(record(row, work.Place))
+	for _, work := range works {
+		for _, row := range work.Rows {
+			table.Write(record(work, row))
+		}
 	}
 	table.Flush()
 	return table.Error()
 }
 
-func record(row shaping.Row, place shaping.Place) []string {
+func record(work shaping.Work, row shaping.Row) []string {
 	return []string{
+		harmless(work.Name),
 		strconv.Itoa(row.Row),
 		strconv.Itoa(row.CounterBefore()),
 		strconv.Itoa(row.CounterAfter()),
 		harmless(row.Panel),
 		row.From.String(),
-		fabricSide(row.Row, place),
+		fabricSide(row.Row, work.Place),
 		actionList(row.Before),
 		row.Knit.String(),
 		strconv.Itoa(row.Knit.Len()),

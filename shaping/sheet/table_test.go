@@ -28,7 +28,7 @@ func handStrip() shaping.Work {
 	}
 	whole := shaping.Centred(8)
 	return shaping.Work{
-		Name: "front", Place: shaping.Hand, Facing: shaping.KnitSide,
+		Name: "back", Place: shaping.Hand, Facing: shaping.KnitSide,
 		Panels: shaping.Tree{{
 			Name: shaping.Body, FirstRow: 1, LastRow: 4, Needles: whole,
 			Left:  shaping.Schedule{{Row: 4, Stitches: -1, Method: shaping.BindOff}},
@@ -47,62 +47,79 @@ func handStrip() shaping.Work {
 	}
 }
 
-func table(t testing.TB, work shaping.Work) string {
+func table(t testing.TB, works ...shaping.Work) string {
 	t.Helper()
 	var out bytes.Buffer
-	if err := sheet.WriteTable(&out, work); err != nil {
+	if err := sheet.WriteTable(&out, works...); err != nil {
 		t.Fatal(err)
 	}
 	return out.String()
 }
 
 func TestTableGolden(t *testing.T) {
-	for name, work := range map[string]shaping.Work{"tiny": worked.TinyWork(), "hand": handStrip()} {
+	tiny, strip := worked.TinyWork(), handStrip()
+	for name, works := range map[string][]shaping.Work{"tiny": {tiny}, "hand": {strip}, "two": {strip, tiny}} {
 		t.Run(name, func(t *testing.T) {
-			if _, err := bed.Knit(work); err != nil {
-				t.Fatalf("an example that cannot be knitted: %v", err)
+			for _, work := range works {
+				if _, err := bed.Knit(work); err != nil {
+					t.Fatalf("an example that cannot be knitted: %v", err)
+				}
 			}
-			golden.Check(t, "testdata/table-"+name+".golden", []byte(table(t, work)))
+			golden.Check(t, "testdata/table-"+name+".golden", []byte(table(t, works...)))
 		})
 	}
 }
 
-// Read back, the table says of every row what the work says.
-func TestTableTellsTheWork(t *testing.T) {
+// Read back, the table says of every row of every work what the work says.
+func TestTableTellsTheWorks(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
-		work := gen.Work().Draw(rt, "work")
-		records, err := csv.NewReader(strings.NewReader(table(t, work))).ReadAll()
+		works := rapid.SliceOfN(gen.Work(), 0, 3).Draw(rt, "works")
+		records, err := csv.NewReader(strings.NewReader(table(t, works...))).ReadAll()
 		if err != nil {
 			rt.Fatal(err)
 		}
-		if len(records) != 1+len(work.Rows) {
-			rt.Fatalf("%d records for %d rows", len(records), len(work.Rows))
+		var want []map[string]string
+		for _, work := range works {
+			want = append(want, toldRows(work)...)
 		}
-		for i, row := range work.Rows {
+		if len(records) != 1+len(want) {
+			rt.Fatalf("%d records for %d rows", len(records), len(want))
+		}
+		for i, want := range want {
 			got := map[string]string{}
 			for k, column := range records[0] {
 				got[column] = records[1+i][k]
-			}
-			want := map[string]string{
-				"row":              strconv.Itoa(row.Row),
-				"counter before":   strconv.Itoa(row.Row - 1),
-				"counter after":    strconv.Itoa(row.Row),
-				"panel":            row.Panel,
-				"starts at":        row.From.String(),
-				"fabric side":      "",
-				"actions before":   joined(row.Before),
-				"needles knitted":  fmt.Sprint(row.Knit),
-				"stitches in work": strconv.Itoa(row.Knit.Len()),
-				"actions after":    joined(row.After),
-			}
-			if work.Place == shaping.Hand {
-				want["fabric side"] = [2]string{"WS", "RS"}[row.Row%2]
 			}
 			if diff := cmp.Diff(want, got); diff != "" {
 				rt.Fatalf("record %d (-want +got):\n%s", i+1, diff)
 			}
 		}
 	})
+}
+
+// toldRows returns what a table says of every row of a work, by column.
+func toldRows(work shaping.Work) []map[string]string {
+	var told []map[string]string
+	for _, row := range work.Rows {
+		cells := map[string]string{
+			"piece":            work.Name,
+			"row":              strconv.Itoa(row.Row),
+			"counter before":   strconv.Itoa(row.Row - 1),
+			"counter after":    strconv.Itoa(row.Row),
+			"panel":            row.Panel,
+			"starts at":        row.From.String(),
+			"fabric side":      "",
+			"actions before":   joined(row.Before),
+			"needles knitted":  fmt.Sprint(row.Knit),
+			"stitches in work": strconv.Itoa(row.Knit.Len()),
+			"actions after":    joined(row.After),
+		}
+		if work.Place == shaping.Hand {
+			cells["fabric side"] = [2]string{"WS", "RS"}[row.Row%2]
+		}
+		told = append(told, cells)
+	}
+	return told
 }
 
 func joined(actions []shaping.Action) string {
@@ -116,7 +133,7 @@ func joined(actions []shaping.Action) string {
 	return text
 }
 
-// No name of a panel becomes a formula, and none breaks the table.
+// No name of a piece or panel becomes a formula, and none breaks the table.
 func TestTableNamesAreHarmless(t *testing.T) {
 	for _, c := range []struct{ name, want string }{
 		{"body", "body"},
@@ -135,24 +152,26 @@ func TestTableNamesAreHarmless(t *testing.T) {
 		{`a,"b"` + "\nc", `a,"b"` + "\nc"},
 	} {
 		work := worked.TinyWork()
-		work.Rows[3].Panel = c.name
+		work.Name, work.Rows[3].Panel = c.name, c.name
 		records, err := csv.NewReader(strings.NewReader(table(t, work))).ReadAll()
 		if err != nil {
 			t.Errorf("%q: %v", c.name, err)
 			continue
 		}
-		if got := records[4][3]; got != c.want {
-			t.Errorf("%q is written as %q, want %q", c.name, got, c.want)
+		if piece, panel := records[4][0], records[4][4]; piece != c.want || panel != c.want {
+			t.Errorf("%q is written as %q and %q, want %q", c.name, piece, panel, c.want)
 		}
 	}
 }
 
 // What nobody could knit is still a table.
 func TestTableOfNothing(t *testing.T) {
-	if got := strings.Count(table(t, shaping.Work{}), "\n"); got != 1 {
-		t.Errorf("no rows give %d lines, want the names of the columns", got)
+	for _, works := range [][]shaping.Work{nil, {{}}, {{}, {}}} {
+		if got := strings.Count(table(t, works...), "\n"); got != 1 {
+			t.Errorf("%d works without rows give %d lines, want the names of the columns", len(works), got)
+		}
 	}
-	if got := table(t, shaping.Work{Rows: make([]shaping.Row, 1)}); !strings.Contains(got, "\n0,-1,0,,") {
+	if got := table(t, shaping.Work{Rows: make([]shaping.Row, 1)}); !strings.Contains(got, "\n,0,-1,0,,") {
 		t.Errorf("a row of nothing gives\n%s", got)
 	}
 }

@@ -1,4 +1,4 @@
-package main
+package sample_test
 
 import (
 	"bytes"
@@ -10,6 +10,7 @@ import (
 
 	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/golden"
+	"example.com/walewise/internal/sample/sampletest"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/plan"
@@ -28,17 +29,12 @@ func tiny(t *testing.T) string {
 }
 
 func TestCheck(t *testing.T) {
-	made, _, err := runFront(t, "", "-as", "json")
-	if err != nil {
-		t.Fatal(err)
-	}
 	for _, c := range []struct{ name, stdin, file string }{
-		{"demo", made, "-"},
 		{"tiny", "", tinyFile},
 		{"two", twoPieces(t), "-"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			out, _, err := runFront(t, c.stdin, "-check", c.file)
+			out, _, err := run(c.stdin, "-check", c.file)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -86,20 +82,20 @@ func TestCheckRefuses(t *testing.T) {
 		says          string
 	}{
 		{
-			"the first wrap left out", replaced(t, tiny(t), firstWrap, `"after": []`), bed.ErrImpossible,
+			"the first wrap left out", sampletest.Replaced(t, tiny(t), firstWrap, `"after": []`), bed.ErrImpossible,
 			"front, right half, row 7, needle R4: the row turns beside this newly held needle: without a wrap a hole stays",
 		},
 		{
-			"a stitch too many live", replaced(t, tiny(t), `"live": 20`, `"live": 21`), bed.ErrUntrue,
+			"a stitch too many live", sampletest.Replaced(t, tiny(t), `"live": 20`, `"live": 21`), bed.ErrUntrue,
 			"front: the ledger says 20 cast on = 21 live, counted are 20 cast on = 20 live",
 		},
 		{
-			"a stitch too many bound off in the second piece", replaced(t, twoPieces(t), `"boundOff": 3`, `"boundOff": 4`), bed.ErrUntrue,
+			"a stitch too many bound off in the second piece", sampletest.Replaced(t, twoPieces(t), `"boundOff": 3`, `"boundOff": 4`), bed.ErrUntrue,
 			"back: the ledger says 3 cast on = 4 bound off + 0 live, counted are 3 cast on = 3 bound off + 0 live",
 		},
 	} {
 		t.Run(c.why, func(t *testing.T) {
-			out, _, err := runFront(t, c.document, "-check", "-")
+			out, _, err := run(c.document, "-check", "-")
 			if !errors.Is(err, c.is) || out != "" {
 				t.Fatalf("error %v, printed %q", err, out)
 			}
@@ -115,13 +111,13 @@ func TestCheckMalformed(t *testing.T) {
 	for _, c := range []struct{ why, document, says string }{
 		{"no document", "", "document: empty"},
 		{"no JSON", "knit 1, purl 1", "document"},
-		{"a spec", string(demo), `only "walewise-plan/1" can be read here`},
-		{"unknown key", replaced(t, tiny(t), `"on": "bed"`, `"at": "bed"`), "pieces[0]"},
-		{"a needle that is none", replaced(t, tiny(t), `"R10"`, `"R0"`), "pieces[0].panels[0].last"},
+		{"a spec", demo, `only "walewise-plan/1" can be read here`},
+		{"unknown key", sampletest.Replaced(t, tiny(t), `"on": "bed"`, `"at": "bed"`), "pieces[0]"},
+		{"a needle that is none", sampletest.Replaced(t, tiny(t), `"R10"`, `"R0"`), "pieces[0].panels[0].last"},
 		{"too large", strings.Repeat(" ", 2<<20), "1 MiB"},
 	} {
 		t.Run(c.why, func(t *testing.T) {
-			out, _, err := runFront(t, c.document, "-check", "-")
+			out, _, err := run(c.document, "-check", "-")
 			if !errors.Is(err, plan.ErrPlan) || out != "" {
 				t.Fatalf("error %v, printed %q", err, out)
 			}
@@ -130,7 +126,7 @@ func TestCheckMalformed(t *testing.T) {
 			}
 		})
 	}
-	if _, _, err := runFront(t, "", "-check", filepath.Join(t.TempDir(), "none.json")); !errors.Is(err, os.ErrNotExist) {
+	if _, _, err := run("", "-check", filepath.Join(t.TempDir(), "none.json")); !errors.Is(err, os.ErrNotExist) {
 		t.Errorf("a file that does not exist: error %v", err)
 	}
 }

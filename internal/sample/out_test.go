@@ -1,4 +1,4 @@
-package main
+package sample_test
 
 import (
 	"errors"
@@ -49,36 +49,36 @@ func TestOut(t *testing.T) {
 	t.Chdir(t.TempDir())
 	wrote := func(args ...string) {
 		t.Helper()
-		out, messages, err := runFront(t, "", args...)
+		out, messages, err := run("", args...)
 		if err != nil {
 			t.Fatal(err)
 		}
-		dir := filepath.Join(".", "my front")
+		dir := filepath.Join(".", "my title")
 		want := ""
-		for _, name := range []string{"plan.json", "instructions.txt", "rows.csv"} {
+		for _, name := range []string{"loud.txt", "title.txt", "words.csv"} {
 			want += filepath.Join(dir, name) + "\n"
 		}
 		if out != want || messages != "" {
 			t.Errorf("%q prints %q and says %q, want %q", args, out, messages, want)
 		}
-		for form, file := range map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv"} {
-			text, _, err := runFront(t, "", "-as", form)
+		for form, file := range map[string]string{"loud": "loud.txt", "text": "title.txt", "words": "words.csv"} {
+			text, _, err := run("", "-as", form)
 			if err != nil {
 				t.Fatal(err)
 			}
 			holds(t, filepath.Join(dir, file), text)
 		}
-		if diff := cmp.Diff([]string{"my front"}, listing(t, ".")); diff != "" {
+		if diff := cmp.Diff([]string{"my title"}, listing(t, ".")); diff != "" {
 			t.Errorf("beside the folder (-want +got):\n%s", diff)
 		}
 	}
-	wrote("-out", "my front")
+	wrote("-out", "my title")
 
-	put(t, filepath.Join("my front", "rows.csv"), "older")
-	put(t, filepath.Join("my front", "notes.txt"), "mine")
-	wrote("-out", "my front", "-force")
-	holds(t, filepath.Join("my front", "notes.txt"), "mine")
-	if diff := cmp.Diff([]string{"instructions.txt", "notes.txt", "plan.json", "rows.csv"}, listing(t, "my front")); diff != "" {
+	put(t, filepath.Join("my title", "words.csv"), "older")
+	put(t, filepath.Join("my title", "notes.txt"), "mine")
+	wrote("-out", "my title", "-force")
+	holds(t, filepath.Join("my title", "notes.txt"), "mine")
+	if diff := cmp.Diff([]string{"loud.txt", "notes.txt", "title.txt", "words.csv"}, listing(t, "my title")); diff != "" {
 		t.Errorf("in the folder (-want +got):\n%s", diff)
 	}
 }
@@ -86,11 +86,11 @@ func TestOut(t *testing.T) {
 func TestOutIntoFolderThatIsThere(t *testing.T) {
 	dir := t.TempDir()
 	put(t, filepath.Join(dir, "notes.txt"), "mine")
-	if _, _, err := runFront(t, string(demo), "-spec", "-", "-out", dir); err != nil {
+	if _, _, err := run(demo, "-spec", "-", "-out", dir); err != nil {
 		t.Fatal(err)
 	}
 	holds(t, filepath.Join(dir, "notes.txt"), "mine")
-	if diff := cmp.Diff([]string{"instructions.txt", "notes.txt", "plan.json", "rows.csv"}, listing(t, dir)); diff != "" {
+	if diff := cmp.Diff([]string{"loud.txt", "notes.txt", "title.txt", "words.csv"}, listing(t, dir)); diff != "" {
 		t.Errorf("in the folder (-want +got):\n%s", diff)
 	}
 }
@@ -101,7 +101,7 @@ func TestOutRefuses(t *testing.T) {
 	if err := os.Mkdir("taken", 0o777); err != nil {
 		t.Fatal(err)
 	}
-	put(t, filepath.Join("taken", "rows.csv"), "mine")
+	put(t, filepath.Join("taken", "words.csv"), "mine")
 	put(t, "file", "mine")
 	for _, c := range []struct {
 		why, spec, out string
@@ -110,15 +110,15 @@ func TestOutRefuses(t *testing.T) {
 		says           string
 	}{
 		{
-			"occupied", string(demo), "taken", false, folder.ErrTaken,
-			filepath.Join("taken", "rows.csv") + ": is there already: name another folder, or replace the files with -force",
+			"occupied", demo, "taken", false, folder.ErrTaken,
+			filepath.Join("taken", "words.csv") + ": is there already: name another folder, or replace the files with -force",
 		},
-		{"a file", string(demo), "file", true, os.ErrExist, "file: is no folder: name one, which need not exist yet"},
+		{"a file", demo, "file", true, os.ErrExist, "file: is no folder: name one, which need not exist yet"},
 		{
-			"in no folder", string(demo), filepath.Join("none", "front"), false, os.ErrNotExist,
+			"in no folder", demo, filepath.Join("none", "front"), false, os.ErrNotExist,
 			filepath.Join("none", "front") + ": there is no folder to make it in: make none first",
 		},
-		{"no name", string(demo), "", false, os.ErrInvalid, `"": is no folder: name one, such as "front"`},
+		{"no name", demo, "", false, os.ErrInvalid, `"": is no folder: name one, such as "front"`},
 		{"a spec that cannot be used", "{}", "front", false, nil, `format: the key is missing: write "walewise-spec/1"`},
 		{"such a spec, forced", "{}", "taken", true, nil, `format: the key is missing: write "walewise-spec/1"`},
 	} {
@@ -127,7 +127,7 @@ func TestOutRefuses(t *testing.T) {
 			if c.force {
 				args = append(args, "-force")
 			}
-			out, _, err := runFront(t, c.spec, args...)
+			out, _, err := run(c.spec, args...)
 			if err == nil || c.is != nil && !errors.Is(err, c.is) || out != "" {
 				t.Fatalf("error %v, printed %q", err, out)
 			}
@@ -137,10 +137,10 @@ func TestOutRefuses(t *testing.T) {
 			if diff := cmp.Diff([]string{"file", "taken"}, listing(t, ".")); diff != "" {
 				t.Errorf("beside the folders (-want +got):\n%s", diff)
 			}
-			if diff := cmp.Diff([]string{"rows.csv"}, listing(t, "taken")); diff != "" {
+			if diff := cmp.Diff([]string{"words.csv"}, listing(t, "taken")); diff != "" {
 				t.Errorf("in the folder (-want +got):\n%s", diff)
 			}
-			holds(t, filepath.Join("taken", "rows.csv"), "mine")
+			holds(t, filepath.Join("taken", "words.csv"), "mine")
 			holds(t, "file", "mine")
 		})
 	}

@@ -1,4 +1,4 @@
-package main
+package sample
 
 import (
 	"flag"
@@ -8,11 +8,11 @@ import (
 	"example.com/walewise/internal/command"
 )
 
-const usage = `frontpiece plans the front of a garment and prints how to knit it.
+const usage = `%[1]s plans %[2]s and prints how to knit it.
 
-  frontpiece [-spec FILE] [-as FORM]        print it
-  frontpiece [-spec FILE] -out DIR [-force] write it into a folder in every form
-  frontpiece -check FILE                    knit a plan and say whether it can be
+  %[1]s [-spec FILE] [-as FORM]        print it
+  %[1]s [-spec FILE] -out DIR [-force] write it into a folder in every form
+  %[1]s -check FILE                    knit a plan and say whether it can be
 
 `
 
@@ -24,22 +24,28 @@ type options struct {
 }
 
 // parse reads the command line. What is wrong with it is printed to stderr.
-func parse(args []string, stderr io.Writer) (options, error) {
+func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
 	o := options{given: map[string]bool{}}
-	flags := command.Flags("frontpiece", usage, stderr)
+	flags := command.Flags(p.Name, fmt.Sprintf(usage, p.Name, p.Plans), stderr)
 	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
-	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", formNames()))
-	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", fileNames()))
+	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", p.formNames()))
+	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", p.fileNames()))
 	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
 	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
 	err := command.Parse(flags, args, func(rest []string) string {
 		flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
-		return o.problem(rest)
+		if problem := o.problem(rest); problem != "" {
+			return problem
+		}
+		if _, ok := p.outputAs(o.form); !ok {
+			return fmt.Sprintf("-as %q: %s", o.form, p.formNames())
+		}
+		return ""
 	})
 	return o, err
 }
 
-// problem says in a line what is wrong with the options; it is empty if nothing is.
+// problem says in a line which of the options do not go together; it is empty if all do.
 func (o options) problem(rest []string) string {
 	if len(rest) > 0 {
 		return fmt.Sprintf("unexpected %q: give a spec with -spec, a plan with -check", rest[0])
@@ -54,9 +60,6 @@ func (o options) problem(rest []string) string {
 		return "-out with -as: it writes every form, leave -as out"
 	case o.given["force"] && !o.given["out"]:
 		return "-force without -out: name the folder with -out"
-	}
-	if _, ok := outputAs(o.form); !ok {
-		return fmt.Sprintf("-as %q: %s", o.form, formNames())
 	}
 	return ""
 }

@@ -1,0 +1,39 @@
+package garment
+
+import "example.com/walewise/gauge"
+
+// Back plans the back of a garment, knits it and returns it: body, armholes and shoulders
+// are those of the front, the neck is its own. Left open it is 2.5 cm deep, and two thirds
+// of it are flat. It returns the same kinds of errors as [Front].
+func Back(s Spec) (Piece, error) {
+	j, err := newJob(s)
+	if err != nil {
+		return Piece{}, err
+	}
+	return newBack(j)
+}
+
+func newBack(j job) (Piece, error) {
+	neck := BackNeck{Depth: defaultBackNeck()}
+	if j.spec.Back != nil {
+		neck = j.spec.Back.Neck
+	}
+	if err := j.spec.checkLength("back.neck.depth", neck.Depth, true); err != nil {
+		return Piece{}, err
+	}
+	flat := neck.Flat.Or(gauge.Length{})
+	if err := j.spec.checkLength("back.neck.flat", flat, false); err != nil {
+		return Piece{}, err
+	}
+	if flat.Cmp(j.spec.Neck.Width) > 0 {
+		return Piece{}, j.spec.fitError("back.neck.flat", flat, "wider than the neck: at most "+j.spec.limit(j.spec.Neck.Width))
+	}
+	b := newTrunk("back", j)
+	b.opening = Neck{Shape: RoundNeck, Width: j.spec.Neck.Width, Depth: neck.Depth, Flat: neck.Flat}
+	b.neckField = "back.neck"
+	return b.plan()
+}
+
+// defaultBackNeck is the depth of a back's neck: 2 to 2.5 cm are common practice, no
+// source; an inch on most patterns (knittingrobin.blogspot.com, 3 March 2014).
+func defaultBackNeck() gauge.Length { return gauge.MustParseLength("2.5 cm") }

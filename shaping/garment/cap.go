@@ -1,0 +1,239 @@
+package garment
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+
+	"example.com/walewise/curve"
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// capShape is one edge of a set-in cap above the stitches taken off at the underarm, in a
+// box of its own: level at the underarm, steep, and sloping where a few stitches at a time
+// lead over to the flat top. Common practice, no source.
+const capShape = "M 0 60 C 18 60 20 18 40 0"
+
+// lowestCap is how many rows a set-in cap has at least: for the stitches taken off at both
+// underarms and a step above them.
+const lowestCap = 6
+
+// capEdge is a set-in cap.
+type capEdge struct {
+	drawing drawing
+	traced  shaping.Schedule // rows count from 1 above the underarm; see capRow
+	flat    gauge.Length     // at the top, as asked
+	wanted  float64          // along the whole edge, in mm
+	height  gauge.Length     // of the drawing that has the wanted length
+}
+
+// fitCap chooses the height of the cap so that its edge is as long as the armhole and the
+// ease: of all whole rows the nearest.
+func (s *sleeve) fitCap() error {
+	c := &s.cap
+	c.wanted = s.armhole + s.asked.Ease.Millimetres().InexactFloat64()
+	flat, stitches, err := s.capBox(s.widths.Body - 2*s.widths.Seam)
+	if err != nil {
+		return err
+	}
+	c.flat = s.asked.Flat.Or(s.quarter())
+	s.widths.Flat, s.widths.Inset = flat+2*s.widths.Seam, stitches+s.widths.BindOff
+	shape, err := curve.ParsePath(capShape)
+	if err != nil {
+		return err
+	}
+	c.drawing = drawing{name: CapEdge, edge: shape, stitches: stitches, methods: s.pair, rules: s.pair.outerRules(s.widths.BindOff)}
+	tread := s.gauge.Width(flat).Millimetres().InexactFloat64()
+	drawn := func(rows int) float64 { return 2*s.drawnLength(shape, stitches, rows) + tread }
+	if err := s.checkLowest(shape, drawn(lowestCap)); err != nil {
+		return err
+	}
+	rows := s.nearestDrawn(drawn)
+	c.height = s.drawnHeight(drawn, rows)
+	return s.nearestKnitted(drawn, rows)
+}
+
+// quarter is the flat part of a cap that the spec leaves open. Common practice, no source.
+func (s *sleeve) quarter() gauge.Length {
+	return halfLength(halfLength(s.asked.Top))
+}
+
+// capBox returns the stitches at the top of a cap over so many finished stitches, and those
+// that go at each edge between the underarm and the top.
+func (s *sleeve) capBox(top int) (flat, stitches int, err error) {
+	most := top - 2*s.widths.BindOff - 2 // one stitch at each edge
+	flat = s.gauge.Stitches(s.asked.Flat.Or(s.quarter())).Round(gauge.SameParity(top, gauge.Nearest))
+	switch {
+	case most < 1:
+		return 0, 0, s.spec.fitError("sleeve.top", s.asked.Top, fmt.Sprintf("the underarms take %d stitches at each side: at least %s",
+			s.widths.BindOff, s.spec.atLeast(s.gauge.Width(2*s.widths.BindOff+4))))
+	case flat > most && !s.asked.Flat.IsZero():
+		return 0, 0, s.spec.fitError("sleeve.flat", s.asked.Flat.Or(gauge.Length{}), fmt.Sprintf("wider than the underarms leave of the sleeve: at most %s", s.spec.atMost(s.gauge.Width(most))))
+	}
+	flat = max(min(flat, most), 2-top&1)
+	return flat, (top-flat)/2 - s.widths.BindOff, nil
+}
+
+// drawnLength returns the length along one edge of the drawing in a box of whole stitches
+// and rows, in mm.
+func (s *sleeve) drawnLength(shape curve.Edge, stitches, rows int) float64 {
+	scaled, err := s.boxed(shape, stitches, rows)
+	if err != nil {
+		return 0
+	}
+	return scaled.Length().Millimetres().InexactFloat64()
+}
+
+// checkLowest refuses a sleeve so wide that even the lowest cap has a longer edge than the
+// armhole, and says which width would do.
+func (s *sleeve) checkLowest(shape curve.Edge, lowest float64) error {
+	if lowest <= s.cap.wanted {
+		return nil
+	}
+	want := "wider than the armhole"
+	for top := s.widths.Body - 2*s.widths.Seam - 1; top > 0; top-- {
+		flat, stitches, err := s.capBox(top)
+		if err != nil {
+			break
+		}
+		if 2*s.drawnLength(shape, stitches, lowestCap)+s.gauge.Width(flat).Millimetres().InexactFloat64() <= s.cap.wanted {
+			return s.spec.fitError("sleeve.top", s.asked.Top, fmt.Sprintf("%s: even a cap of %d rows has %s along its edge, and %s are wanted: at most %s",
+				want, lowestCap, s.spec.nearly(rounded(lowest)), s.spec.nearly(rounded(s.cap.wanted)), s.spec.atMost(s.gauge.Width(top))))
+		}
+	}
+	return s.spec.fitError("sleeve.top", s.asked.Top, want+": deepen armhole.depth")
+}
+
+// nearestDrawn returns the least rows at which the drawing is at least as long as wanted.
+// The length grows with the height.
+func (s *sleeve) nearestDrawn(drawn func(int) float64) int {
+	low, high := lowestCap, lowestCap+1
+	for drawn(high) < s.cap.wanted && high < curve.MaxRows {
+		low, high = high, min(2*high, curve.MaxRows)
+	}
+	for high-low > 1 {
+		if middle := (low + high) / 2; drawn(middle) < s.cap.wanted {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high
+}
+
+// drawnHeight returns the height between two whole rows at which the drawing has the wanted
+// length, as if the length grew evenly from the one to the other.
+func (s *sleeve) drawnHeight(drawn func(int) float64, rows int) gauge.Length {
+	short, long := drawn(rows-1), drawn(rows)
+	part := 0.0
+	if long > short {
+		part = min(max((long-s.cap.wanted)/(long-short), 0), 1)
+	}
+	row := s.gauge.Height(1).Millimetres().InexactFloat64()
+	return rounded(float64(float64(rows)-part) * row)
+}
+
+// capTry is a cap of so many rows, worked by these steps.
+type capTry struct {
+	rows    int
+	steps   shaping.Schedule
+	phrases int
+	off     float64 // of its edge, either way, from what is wanted, in mm
+}
+
+// better reports whether a cap is to be preferred to another: it is nearer to the length
+// that is wanted, where both are further off than the tolerance; of those within it the one
+// said in fewer phrases, then the nearer, then the lower one.
+func (c capTry) better(than capTry) bool {
+	beyond := func(c capTry) float64 { return max(c.off-capTolerance().Millimetres().InexactFloat64(), 0) }
+	return cmp.Or(
+		cmp.Compare(beyond(c), beyond(than)), cmp.Compare(c.phrases, than.phrases),
+		cmp.Compare(c.off, than.off), cmp.Compare(c.rows, than.rows)) < 0
+}
+
+// nearestKnitted chooses rows and steps, beginning at the rows of the drawing. The length
+// of the steps is off that of the drawing by less than a stitch and a row: where the
+// drawing alone is further off, none is nearer.
+func (s *sleeve) nearestKnitted(drawn func(int) float64, start int) error {
+	slack := s.gauge.Width(1).Add(s.gauge.Height(1)).Add(capTolerance()).Millimetres().InexactFloat64()
+	best := capTry{off: math.Inf(1)}
+	try := func(rows int) (further bool, err error) {
+		if rows < lowestCap || rows > curve.MaxRows || math.Abs(drawn(rows)-s.cap.wanted) > best.off+slack {
+			return false, nil
+		}
+		tries, err := s.caps(rows)
+		for _, t := range tries {
+			if t.better(best) {
+				best = t
+			}
+		}
+		return err == nil, err
+	}
+	for up, down, more, less := start, start-1, true, true; more || less; up, down = up+1, down-1 {
+		var err error
+		if more {
+			if more, err = try(up); err != nil {
+				return err
+			}
+		}
+		if less {
+			if less, err = try(down); err != nil {
+				return err
+			}
+		}
+	}
+	c := &s.cap
+	c.traced, c.drawing.rows, s.heights.Cap = best.steps, best.rows, best.rows
+	var err error
+	c.drawing.edge, err = s.boxed(c.drawing.edge, c.drawing.stitches, c.drawing.rows)
+	return err
+}
+
+// caps returns caps of so many rows by the ways to follow the drawing: those of few
+// phrases that are as near to it as the default wording, or nearer.
+func (s *sleeve) caps(rows int) ([]capTry, error) {
+	d := s.cap.drawing
+	d.rows = rows
+	drawn, err := d.edge.In(d.stitches, d.rows)
+	if err != nil {
+		return nil, err
+	}
+	ways, err := d.ways(drawn)
+	var tries []capTry
+	for _, way := range ways {
+		steps := way.Schedule.By(d.methods.Several, d.methods.Single)
+		// To a millionth of a millimetre, so that nothing smaller decides.
+		off := math.Round(math.Abs(s.knittedLength(steps, rows)-s.cap.wanted)*1e6) / 1e6
+		tries = append(tries, capTry{rows, steps, len(way.Phrases), off})
+	}
+	return tries, err
+}
+
+// knittedLength returns the length along the steps of both edges and the top, in mm.
+func (s *sleeve) knittedLength(traced shaping.Schedule, rows int) float64 {
+	sum := s.gauge.Width(s.widths.Flat - 2*s.widths.Seam).Millimetres().InexactFloat64()
+	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+		foot := s.heights.Underarm
+		if base := s.underarm(edge); len(base) > 0 {
+			foot = base[0].Row - 1
+		}
+		sum += stairsOf(s.laid(traced, edge), foot, s.heights.Underarm+rows).length(s.gauge)
+	}
+	return sum
+}
+
+// laid returns the traced steps as they stand at one edge, in rows of the piece.
+func (s *sleeve) laid(traced shaping.Schedule, edge shaping.Side) shaping.Schedule {
+	return moved(traced, func(step shaping.Step) int { return s.outerRow(s.pair, s.heights.Underarm, edge, step) })
+}
+
+// underarm returns the stitches taken off at once at one edge.
+func (s *sleeve) underarm(edge shaping.Side) shaping.Schedule {
+	if s.widths.BindOff == 0 {
+		return nil
+	}
+	step := shaping.Step{Row: 1, Stitches: -s.widths.BindOff, Method: s.pair.Several}
+	step.Row = s.outerRow(s.pair, s.heights.Underarm, edge, step)
+	return shaping.Schedule{step}
+}

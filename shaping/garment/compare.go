@@ -1,0 +1,105 @@
+package garment
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// Check is one comparison between two pieces, or of a piece with the wearer or the bed.
+type Check struct {
+	Name     string   // "shoulders", "sides", "armholes", "neck", "cuff" or "bed"
+	Pieces   []string // those concerned
+	Field    string   // of the spec, where a change would help
+	What     string   // what is compared, such as "right shoulder"
+	First    Measured
+	Second   Measured
+	Within   gauge.Length // how far apart the two may be; for neck, cuff and bed, where the first may be larger, 0
+	Passed   bool
+	Severity Severity // of a failure
+	Says     string   // the two, their difference and what follows from it, in one or two sentences
+}
+
+// Measured is one side of a check.
+type Measured struct {
+	Of      string // such as "front, right half"
+	Count   int    // 0 for what is a length only
+	Counted string // "stitches", "rows", "needles", or empty
+	Length  gauge.Length
+}
+
+// Off returns the length of the first less that of the second.
+func (c Check) Off() gauge.Length { return c.First.Length.Sub(c.Second.Length) }
+
+// CountOff returns the count of the first less that of the second.
+func (c Check) CountOff() int { return c.First.Count - c.Second.Count }
+
+// checks compares the pieces of a set with each other, the wearer and the bed.
+func (j job) checks(s Set) []Check {
+	front, _ := s.Piece("front")
+	back, _ := s.Piece("back")
+	sleeve, _ := s.Piece(sleeveName(shaping.Right))
+	var list []Check
+	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
+		list = append(list, j.shoulder(front, back, side), j.shoulderHeight(front, back, side), j.sideSeam(front, back, side))
+	}
+	list = append(list, j.armholes(front, back, sleeve))
+	if j.spec.Head.Sign() > 0 {
+		list = append(list, j.head(front, back))
+	}
+	if j.spec.Hand.Sign() > 0 {
+		list = append(list, j.hand(sleeve))
+	}
+	if j.place == shaping.Bed {
+		for _, p := range s.Pieces {
+			list = append(list, j.room(p))
+		}
+	}
+	return list
+}
+
+// across measures stitches.
+func (j job) across(of string, stitches int) Measured {
+	return Measured{Of: of, Count: stitches, Counted: "stitches", Length: j.gauge.Width(stitches)}
+}
+
+// up measures rows.
+func (j job) up(of string, rows int) Measured {
+	return Measured{Of: of, Count: rows, Counted: "rows", Length: j.gauge.Height(rows)}
+}
+
+// difference says how two counts differ.
+func difference(off int) string {
+	if off == 0 {
+		return "no difference"
+	}
+	return fmt.Sprintf("%d apart", max(off, -off))
+}
+
+// differs says by how much a length is more or less than another.
+func (j job) differs(off gauge.Length) string {
+	switch {
+	case off.Sign() < 0:
+		return j.fine(off.Neg()) + " less"
+	case off.IsZero():
+		return "no difference"
+	}
+	return j.fine(off) + " more"
+}
+
+// fine returns a length in the spec's unit to a tenth of a millimetre or a hundredth of an
+// inch.
+func (j job) fine(l gauge.Length) string {
+	switch j.spec.Units {
+	case gauge.Millimetre:
+		return l.Format(gauge.Millimetre, 1)
+	case gauge.Inch:
+		return l.Format(gauge.Inch, 2)
+	}
+	return l.Format(gauge.Centimetre, 2)
+}
+
+// upper returns the text with a capital at its beginning.
+func upper(text string) string { return strings.ToUpper(text[:1]) + text[1:] }

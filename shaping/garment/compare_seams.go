@@ -1,0 +1,179 @@
+package garment
+
+import (
+	"fmt"
+	"slices"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
+	"example.com/walewise/shaping"
+)
+
+// joinOf returns how the halves at one side of the front, and at the other of the back,
+// are called. Both seen on the same side of the fabric, the right half of the front lies
+// beside the left half of the back.
+func joinOf(side shaping.Side) (front, back string) {
+	return "front, " + halfAt(side), "back, " + halfAt(side.Opposite())
+}
+
+// shoulder compares the stitches of the two halves that are joined, and how they end.
+func (j job) shoulder(front, back Piece, side shaping.Side) Check {
+	of, with := joinOf(side)
+	first, second := front.shoulder(side), back.shoulder(side.Opposite())
+	c := Check{
+		Name: "shoulders", Pieces: []string{"front", "back"}, Field: "shoulder", What: side.String() + " shoulder",
+		First: j.across(of, first.stitches()), Second: j.across(with, second.stitches()),
+		Passed: first.live == second.live && slices.Equal(first.groups, second.groups), Severity: j.spec.Checks.Shoulders.Or(AsError),
+	}
+	c.Says = fmt.Sprintf("%s: %s %s, %s %s, %s; ", upper(c.What), of, plural.Stitches(first.stitches()), with, plural.Stitches(second.stitches()), difference(c.CountOff()))
+	switch {
+	case first.live != second.live:
+		c.Says += fmt.Sprintf("%s %s and %s %s: they cannot be joined alike.", of, ending(first.live), with, ending(second.live))
+	case first.live:
+		c.Says += "both are live: graft them, or bind them off together."
+	default:
+		c.Says += "both are bound off: sew them."
+	}
+	return c
+}
+
+// shoulderHeight compares the rows from the cast-on edge to the neck points of two halves.
+func (j job) shoulderHeight(front, back Piece, side shaping.Side) Check {
+	of, with := joinOf(side)
+	first, second := front.Heights.Top()+front.later(side), back.Heights.Top()+back.later(side.Opposite())
+	tip, other := front.Heights.Tip()+front.later(side), back.Heights.Tip()+back.later(side.Opposite())
+	c := Check{
+		Name: "shoulders", Pieces: []string{"front", "back"}, Field: "shoulder.drop", What: side.String() + " shoulder's height",
+		First: j.up(of, first), Second: j.up(with, second), Within: j.gauge.Height(1),
+		Severity: j.spec.Checks.Shoulders.Or(AsError),
+	}
+	// In the hand the left half of each piece may end a row later than the right.
+	c.Passed = near(c.CountOff()) && near(tip-other)
+	c.Says = fmt.Sprintf("%s: %s rises from row %d to row %d, %s from row %d to row %d, %s.", upper(side.String()+" shoulder"), of, tip, first, with, other, second, difference(c.CountOff()))
+	return c
+}
+
+// near reports whether two counts of rows differ by one at most: what is bound off or held
+// at both edges of a piece stands a row apart.
+func near(off int) bool { return -1 <= off && off <= 1 }
+
+// sideSeam compares the rows from the cast-on edge to the underarms of two edges.
+func (j job) sideSeam(front, back Piece, side shaping.Side) Check {
+	of, with := fmt.Sprintf("front, %v edge", side), fmt.Sprintf("back, %v edge", side.Opposite())
+	first, second := front.sideRows(side), back.sideRows(side.Opposite())
+	c := Check{
+		Name: "sides", Pieces: []string{"front", "back"}, Field: "body.length", What: side.String() + " side",
+		First: j.up(of, first), Second: j.up(with, second), Within: j.gauge.Height(1),
+		Severity: j.spec.Checks.Sides.Or(AsError),
+	}
+	c.Passed = near(c.CountOff())
+	c.Says = fmt.Sprintf("%s: %s %s up to the underarm, %s %s, %s.", upper(c.What), of, plural.Rows(first), with, plural.Rows(second), difference(c.CountOff()))
+	return c
+}
+
+// armholes compares the edge of a sleeve's top with that of the armhole, front and back
+// together, and the ease.
+func (j job) armholes(front, back, sleeve Piece) Check {
+	armhole, ease := armholeLength(front, back), j.spec.Sleeve.Ease
+	c := Check{
+		Name: "armholes", Pieces: []string{sleeve.Name(), sleeveName(shaping.Left)}, Field: "sleeve.top", What: "sleeve into armhole",
+		Second:   Measured{Of: "armhole", Length: armhole.Add(ease)},
+		Severity: j.spec.Checks.Armholes.Or(AsWarning),
+	}
+	eased := ""
+	if ease.Sign() > 0 {
+		eased = fmt.Sprintf(" and %s of ease", j.spec.text(ease))
+	}
+	if sleeve.Widths.Inset > 0 {
+		c.First = Measured{Of: "cap", Count: sleeve.Heights.Cap, Counted: "rows", Length: sleeve.CapLength()}
+		// One row more changes the edge by two rows at most.
+		c.Within = longer(capTolerance(), j.gauge.Height(1))
+		c.Passed = c.Off().Abs().Cmp(c.Within) <= 0
+		c.Says = fmt.Sprintf("Cap of %s: %s along its edge, the armhole has %s along front and back%s: %s",
+			plural.Rows(c.First.Count), j.fine(c.First.Length), j.fine(armhole), eased, j.differs(c.Off()))
+		if c.Passed && c.Off().Abs().Cmp(capTolerance()) > 0 {
+			c.Says += ", the nearest that whole rows allow"
+		}
+		c.Says += "."
+		return c
+	}
+	count := sleeve.Widths.Body - 2*sleeve.Widths.Seam
+	c.First = Measured{Of: "top of the sleeve", Count: count, Counted: "stitches", Length: j.gauge.Width(count)}
+	c.Within = straightTolerance()
+	c.Passed = c.Off().Abs().Cmp(c.Within) <= 0
+	c.Says = fmt.Sprintf("Top of the sleeve: %s, %s, the armhole has %s along front and back%s: %s.",
+		plural.Stitches(count), j.fine(c.First.Length), j.fine(armhole), eased, j.differs(c.Off()))
+	if !c.Passed {
+		c.Says += fmt.Sprintf(" With a top of %s it would fit.", j.spec.nearly(c.Second.Length))
+	}
+	return c
+}
+
+// capTolerance is how far the edge of a cap may be off, if whole rows allow it.
+func capTolerance() gauge.Length { return gauge.MustParseLength("3 mm") }
+
+// straightTolerance is how far the straight top of a sleeve may be off: what can be eased
+// in unseen. Common practice, no source.
+func straightTolerance() gauge.Length { return gauge.MustParseLength("1 cm") }
+
+// longer returns the longer of two lengths.
+func longer(a, b gauge.Length) gauge.Length {
+	if a.Cmp(b) < 0 {
+		return b
+	}
+	return a
+}
+
+func ending(live bool) string {
+	if live {
+		return "is live"
+	}
+	return "is bound off"
+}
+
+// shoulderEnd is how a half ends at its shoulder.
+type shoulderEnd struct {
+	groups []int // from tip to neck
+	live   bool
+}
+
+func (s shoulderEnd) stitches() int {
+	sum := 0
+	for _, group := range s.groups {
+		sum += group
+	}
+	return sum
+}
+
+// shoulder returns how the half at one side ends, as it was knitted.
+func (p Piece) shoulder(side shaping.Side) shoulderEnd {
+	var end shoulderEnd
+	half, _ := p.Work.Panels.Panel(halfAt(side))
+	body, _ := p.Work.Panels.Panel(half.Parent)
+	for _, panel := range []shaping.Panel{body, half} {
+		for _, step := range panel.Steps(side).Between(p.ShoulderRow, panel.LastRow) {
+			end.groups = append(end.groups, -step.Stitches)
+		}
+	}
+	// What the body put on hold is among the half's stitches.
+	last := half.InWork(half.LastRow).Len() + body.Steps(side).Between(p.ShoulderRow, body.LastRow).Of(shaping.Hold).Total()
+	end.groups = append(end.groups, last)
+	for _, row := range p.Work.Rows {
+		if row.Panel != half.Name || row.Row != half.LastRow {
+			continue
+		}
+		for _, a := range row.After {
+			end.live = end.live || (a.Do == shaping.DoWaste && a.Needles == row.Knit)
+		}
+	}
+	return end
+}
+
+// sideRows returns the rows up to the underarm at one edge of the cloth: those below its
+// first stitches that are taken off, or where nothing is, those of the body.
+func (p Piece) sideRows(side shaping.Side) int {
+	if p.Widths.BindOff == 0 {
+		return p.Heights.Underarm
+	}
+	return p.outerStairs(side, p.ShoulderRow, p.Heights.Tip()).foot
+}

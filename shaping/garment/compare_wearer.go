@@ -1,0 +1,73 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"github.com/shopspring/decimal"
+)
+
+// head compares the opening of the neck, stretched, with the girth of the head.
+func (j job) head(front, back Piece) Check {
+	opening := front.NeckLength().Add(back.NeckLength())
+	return j.opening(Check{
+		Name: "neck", Pieces: []string{"front", "back"}, Field: "neck.width", What: "neck over the head",
+		First: Measured{Of: "neck opening"}, Second: Measured{Of: "head", Length: j.spec.Head},
+		Severity: j.spec.Checks.Neck.Or(AsWarning),
+	}, opening, j.spec.Neck.Stretch)
+}
+
+// hand compares the cuff, stretched, with the girth of the hand.
+func (j job) hand(sleeve Piece) Check {
+	stitches := sleeve.Widths.CastOn - 2*sleeve.Widths.Seam
+	return j.opening(Check{
+		Name: "cuff", Pieces: []string{sleeve.Name(), sleeveName(shaping.Left)}, Field: "sleeve.cuff", What: "cuff over the hand",
+		First: Measured{Of: "cuff", Count: stitches, Counted: "stitches"}, Second: Measured{Of: "hand", Length: j.spec.Hand},
+		Severity: j.spec.Checks.Cuff.Or(AsWarning),
+	}, j.gauge.Width(stitches), j.spec.Sleeve.Stretch)
+}
+
+// defaultStretch is how much a knitted edge with its band gives at least. Common practice,
+// no source.
+func defaultStretch() decimal.Decimal { return decimal.NewFromInt(25) }
+
+// opening fills in a check of an opening that is stretched over a part of the body.
+func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal) Check {
+	percent := defaultStretch()
+	if stretch != nil {
+		percent = *stretch
+	}
+	hundred := decimal.NewFromInt(100)
+	c.First.Length = gauge.Millimetres(length.Millimetres().Mul(hundred.Add(percent)).Div(hundred))
+	c.Passed = c.Off().Sign() >= 0
+	c.Says = fmt.Sprintf("%s: %s round, stretched by %s %% %s, the %s %s: %s.", upper(c.First.Of),
+		j.fine(length), percent, j.fine(c.First.Length), c.Second.Of, j.fine(c.Second.Length), j.differs(c.Off()))
+	if !c.Passed {
+		const places = 0
+		needed := c.Second.Length.Millimetres().Mul(hundred).Div(length.Millimetres()).Sub(hundred).RoundCeil(places)
+		c.Says += fmt.Sprintf(" It does not pass: it would have to stretch by %s %%; widen it, or plan an opening that closes.", needed)
+	}
+	return c
+}
+
+// room compares the needles that a piece takes on each side of the middle with those of
+// the bed.
+func (j job) room(p Piece) Check {
+	widest, half := p.Widths.Widest(), j.spec.Setup.BedNeedles()/2
+	all := shaping.Centred(widest)
+	left, right := widest/2, needlesEachSide(widest)
+	c := Check{
+		Name: "bed", Pieces: []string{p.Name()}, Field: "body.width", What: p.Name() + " on the bed",
+		First: Measured{Of: p.Name(), Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
+		Severity: j.spec.Checks.Bed.Or(AsError),
+	}
+	c.Passed = right <= half
+	c.Says = fmt.Sprintf("%s: %d needles left and %d right of the middle, %v; the bed has %d on each side: ", upper(p.Name()), left, right, all, half)
+	if c.Passed {
+		c.Says += fmt.Sprintf("%d and %d to spare.", half-left, half-right)
+	} else {
+		c.Says += fmt.Sprintf("%d and %d are missing. It must be knitted in two parts or at another gauge.", max(left-half, 0), right-half)
+	}
+	return c
+}

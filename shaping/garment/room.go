@@ -1,0 +1,42 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// checkRoom refuses a piece that the bed has no needles for on either side of its middle,
+// or that has more stitches in the hand than are numbered. The field is where the spec
+// has the largest width of the piece.
+func (j job) checkRoom(field string, width gauge.Length, w Widths) error {
+	if j.place == shaping.Bed && j.spec.Checks.Bed.Or(AsError) == AsError {
+		return j.checkBed(field, width, w)
+	}
+	const most = 2 * shaping.MaxNeedle
+	if w.Widest() <= most {
+		return nil
+	}
+	return j.spec.fitError(field, width, fmt.Sprintf("%d stitches, at most %d are planned, which is %s",
+		w.Widest(), most, j.spec.atMost(j.gauge.Width(most-2*w.Seam))))
+}
+
+// checkBed refuses a piece that is wider than the bed on either side of the middle.
+func (j job) checkBed(field string, width gauge.Length, w Widths) error {
+	half, needed := j.spec.Setup.BedNeedles()/2, needlesEachSide(w.Widest())
+	if needed <= half {
+		return nil
+	}
+	want := fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing",
+		w.Widest(), needed, half, 2*(needed-half))
+	// What fits must have a neck and two shoulders.
+	if finished := 2*half - 2*w.Seam; finished >= 5 {
+		want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", 2*half, j.spec.atMost(j.gauge.Width(finished)))
+	}
+	return &Error{Field: field, Given: j.spec.text(width), Want: want, Err: ErrBed}
+}
+
+// needlesEachSide returns how many needles a piece that lies evenly needs on the side of
+// the middle where it needs more.
+func needlesEachSide(stitches int) int { return (stitches + 1) / 2 }

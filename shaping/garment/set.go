@@ -1,0 +1,70 @@
+package garment
+
+import (
+	"slices"
+
+	"example.com/walewise/shaping"
+)
+
+// Set is the pieces of one garment and what was checked between them. Treat it as a value:
+// what it holds is shared.
+type Set struct {
+	Pieces []Piece // in the order in which they are best knitted
+	Checks []Check
+}
+
+// Piece returns the piece of that name; ok is false if there is none.
+func (s Set) Piece(name string) (p Piece, ok bool) {
+	i := slices.IndexFunc(s.Pieces, func(p Piece) bool { return p.Name() == name })
+	if i < 0 {
+		return Piece{}, false
+	}
+	return s.Pieces[i], true
+}
+
+// Failed returns the checks that did not pass.
+func (s Set) Failed() []Check {
+	return slices.DeleteFunc(slices.Clone(s.Checks), func(c Check) bool { return c.Passed })
+}
+
+// Jumper plans front, back and two sleeves from one spec, knits them, and checks that they
+// fit together, the wearer and the bed. A check that fails is among the warnings of the
+// pieces concerned, or, where the spec asks for it, an [*Error] of the kind [ErrCheck].
+// It returns the same kinds of errors as [Front] besides.
+func Jumper(s Spec) (Set, error) {
+	j, err := newJob(s)
+	if err != nil {
+		return Set{}, err
+	}
+	front, err := newFront(j)
+	if err != nil {
+		return Set{}, err
+	}
+	back, err := newBack(j)
+	if err != nil {
+		return Set{}, err
+	}
+	right, err := newSleeve(j, shaping.Right, front, back)
+	if err != nil {
+		return Set{}, err
+	}
+	left := right
+	left.Work.Name = sleeveName(shaping.Left)
+	return checked(j, Set{Pieces: []Piece{front, back, right, left}})
+}
+
+// checked adds the checks to a set.
+func checked(j job, s Set) (Set, error) {
+	s.Checks = j.checks(s)
+	for _, c := range s.Failed() {
+		if c.Severity == AsError {
+			return Set{}, &Error{Field: c.Field, Want: c.Says, Err: ErrCheck}
+		}
+		for i, p := range s.Pieces {
+			if slices.Contains(c.Pieces, p.Name()) {
+				s.Pieces[i].Warnings = append(slices.Clone(p.Warnings), c.Says)
+			}
+		}
+	}
+	return s, nil
+}

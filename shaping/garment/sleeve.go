@@ -1,0 +1,283 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
+	"example.com/walewise/shaping/order"
+)
+
+// Sleeve plans the sleeve for the wearer's left or right arm, knits it and returns it.
+// Both are worked alike. A set-in cap is made to fit the armholes of the front and the
+// back, which are planned for it; what refuses them refuses the sleeve. It returns the
+// same kinds of errors as [Front].
+func Sleeve(s Spec, side shaping.Side) (Piece, error) {
+	j, err := newJob(s)
+	if err != nil {
+		return Piece{}, err
+	}
+	if !side.IsValid() {
+		return Piece{}, &Error{Given: side.String(), Want: "a sleeve is the left or the right one", Err: ErrSpec}
+	}
+	front, err := newFront(j)
+	if err != nil {
+		return Piece{}, err
+	}
+	back, err := newBack(j)
+	if err != nil {
+		return Piece{}, err
+	}
+	return newSleeve(j, side, front, back)
+}
+
+// sleeve is a sleeve in the making.
+type sleeve struct {
+	job
+	name    string
+	asked   SleeveSpec
+	pair    Pair    // of the cap
+	armhole float64 // along the edges of front and back, in mm
+
+	widths  Widths
+	heights Heights
+	side    slant
+	cap     capEdge
+}
+
+func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
+	if err := checkSleeve(j.spec); err != nil {
+		return Piece{}, err
+	}
+	s := &sleeve{
+		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: j.spec.Methods.Armhole.Or(defaultArmhole()),
+		armhole: armholeLength(front, back).Millimetres().InexactFloat64(),
+	}
+	if !tied(s.pair.Several) {
+		s.pair = defaultArmhole() // a cap has larger steps
+	}
+	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
+		if err := step(); err != nil {
+			return Piece{}, err
+		}
+	}
+	if s.asked.Cap == SetInCap {
+		s.widths.BindOff = front.Widths.BindOff
+		if err := s.fitCap(); err != nil {
+			return Piece{}, err
+		}
+	}
+	return s.piece()
+}
+
+// sleeveName returns the name of the sleeve for one arm.
+func sleeveName(side shaping.Side) string { return side.String() + " sleeve" }
+
+// armholeLength returns the length along an armhole, front and back together: the mean of
+// the two armholes, of which one may be a row longer.
+func armholeLength(front, back Piece) gauge.Length {
+	sum := gauge.Length{}
+	for _, p := range []Piece{front, back} {
+		sum = sum.Add(p.ArmholeLength(shaping.Left)).Add(p.ArmholeLength(shaping.Right))
+	}
+	return halfLength(sum)
+}
+
+// checkSleeve refuses a sleeve that is missing, or whose lengths are out of range.
+func checkSleeve(s Spec) error {
+	if s.Sleeve == nil {
+		return &Error{Field: "sleeve", Want: "missing: give length, cuff and top", Err: ErrSpec}
+	}
+	v := s.Sleeve
+	for _, l := range []struct {
+		field    string
+		length   gauge.Length
+		required bool
+	}{
+		{"sleeve.length", v.Length, true},
+		{"sleeve.cuff", v.Cuff, true},
+		{"sleeve.top", v.Top, true},
+		{"sleeve.band", v.Band.Or(gauge.Length{}), false},
+		{"sleeve.ease", v.Ease, false},
+		{"sleeve.flat", v.Flat.Or(gauge.Length{}), false},
+		{"sleeve.plain", v.Plain, false},
+	} {
+		if err := s.checkLength(l.field, l.length, l.required); err != nil {
+			return err
+		}
+	}
+	band := v.Band.Or(s.Start.Band)
+	switch {
+	case !v.Cap.IsValid():
+		return &Error{Field: "sleeve.cap", Given: v.Cap.String(), Want: "straight or set-in", Err: ErrSpec}
+	case band.Add(v.Plain.Mul(2)).Cmp(v.Length) > 0 && v.Plain.Sign() > 0:
+		return s.fitError("sleeve.plain", v.Plain, "twice, with the band, longer than the sleeve: at most "+s.limit(halfLength(v.Length.Sub(band))))
+	case band.Cmp(v.Length) > 0:
+		return s.fitError("sleeve.band", band, "longer than the sleeve: at most "+s.limit(v.Length))
+	case v.Flat.Or(gauge.Length{}).Cmp(v.Top) > 0:
+		return s.fitError("sleeve.flat", v.Flat.Or(gauge.Length{}), "wider than the sleeve: at most "+s.limit(v.Top))
+	}
+	return nil
+}
+
+// chooseWidths chooses the stitches: of cuff and top, which are both even or both odd, the
+// one that loses more by it keeps its nearest whole number.
+func (s *sleeve) chooseWidths() error {
+	cuff, top := s.gauge.Stitches(s.asked.Cuff), s.gauge.Stitches(s.asked.Top)
+	nearest := func(want gauge.Count, as int) int {
+		return max(want.Round(gauge.SameParity(as, gauge.Nearest)), 2-as&1)
+	}
+	w := Widths{Seam: s.spec.Seam.Stitches}
+	w.CastOn, w.Body = max(cuff.Round(gauge.Rounding{}), 1), max(top.Round(gauge.Rounding{}), 1)
+	if (w.CastOn-w.Body)%2 != 0 {
+		off := func(want gauge.Count, n int) gauge.Count { return gauge.Whole(n).Sub(want).Abs() }
+		otherCuff, otherTop := nearest(cuff, w.Body), nearest(top, w.CastOn)
+		// By as many stitches a narrow cuff is changed more than a wide top.
+		if off(top, otherTop).Cmp(off(cuff, otherCuff)) <= 0 {
+			w.Body = otherTop
+		} else {
+			w.CastOn = otherCuff
+		}
+	}
+	w.CastOn += 2 * w.Seam
+	w.Body += 2 * w.Seam
+	s.widths = w
+	field, width := "sleeve.top", s.asked.Top
+	if w.CastOn > w.Body {
+		field, width = "sleeve.cuff", s.asked.Cuff
+	}
+	return s.checkRoom(field, width, w)
+}
+
+// chooseHeights chooses the rows up to the underarm.
+func (s *sleeve) chooseHeights() error {
+	h := Heights{Underarm: max(s.gauge.Rows(s.asked.Length).Round(gauge.Rounding{}), 1)}
+	h.Band = min(s.gauge.Rows(s.asked.Band.Or(s.spec.Start.Band)).Round(gauge.Rounding{}), h.Underarm)
+	s.heights = h
+	if h.Underarm > bed.MaxRows/2 {
+		return s.spec.fitError("sleeve.length", s.asked.Length, fmt.Sprintf("%d rows, at most %d are planned, which is %s",
+			h.Underarm, bed.MaxRows/2, s.spec.atMost(s.gauge.Height(bed.MaxRows/2))))
+	}
+	return nil
+}
+
+// slantSides shapes the sides from the cuff's band to the underarm, without the rows that
+// the spec wants plain.
+func (s *sleeve) slantSides() error {
+	w, h := s.widths, s.heights
+	plain := s.gauge.Rows(s.asked.Plain).Round(gauge.Rounding{})
+	side := slant{
+		name: CuffToUnderarm, above: h.Band + plain, rows: max(h.Underarm-h.Band-2*plain, 0), stitches: (w.CastOn - w.Body) / 2,
+	}
+	if side.stitches == 0 {
+		return nil
+	}
+	made, ok := s.spaced(side, plain > 0)
+	if !ok {
+		least, most := s.widthsBeside(w.Body-2*w.Seam, s.steepest(side, plain > 0))
+		return s.spec.fitError("sleeve.cuff", s.asked.Cuff, fmt.Sprintf("%s at each side cannot go or come one at a time over %s: from %s to %s",
+			plural.Stitches(max(side.stitches, -side.stitches)), plural.Rows(side.rows), s.spec.atLeast(least), s.spec.atMost(most)))
+	}
+	s.side = made
+	return nil
+}
+
+// outerSteps returns everything that happens at one edge.
+func (s *sleeve) outerSteps(edge shaping.Side) shaping.Schedule {
+	steps := append(shaping.Schedule(nil), s.side.steps...)
+	steps = append(steps, s.underarm(edge)...)
+	return append(steps, s.laid(s.cap.traced, edge)...)
+}
+
+// piece orders the rows, knits them and reports.
+func (s *sleeve) piece() (Piece, error) {
+	body := shaping.Panel{
+		Name: shaping.Body, FirstRow: 1, LastRow: s.heights.Top(), Needles: shaping.Centred(s.widths.CastOn),
+		Left: s.outerSteps(shaping.Left), Right: s.outerSteps(shaping.Right),
+	}
+	outline := order.Outline{
+		Name: s.name, Place: s.place, Carriage: s.carriage(), Panels: shaping.Tree{body}, Top: order.BoundOff,
+	}
+	if s.pair.Several == shaping.Hold {
+		outline.Top = order.OnWaste
+	}
+	work, err := order.Arrange(outline)
+	if err != nil {
+		return Piece{}, err
+	}
+	cloth, err := bed.Knit(work)
+	if err != nil {
+		return Piece{}, err
+	}
+	edges, err := s.edges()
+	if err != nil {
+		return Piece{}, err
+	}
+	p := Piece{
+		Work: work, Cloth: cloth, Spec: s.spec, Gauge: s.gauge,
+		Heights: s.heights, ShoulderRow: s.heights.Top() + 1, Widths: s.widths, Edges: edges, Warnings: s.warnings(),
+	}
+	p.Sizes = s.sizes(p)
+	return p, nil
+}
+
+// edges returns the drawn edges for the report.
+func (s *sleeve) edges() ([]Edge, error) {
+	var edges []Edge
+	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
+		if s.side.stitches != 0 {
+			edge, err := s.edge(s.side, side, shaping.Body)
+			if err != nil {
+				return nil, err
+			}
+			edges = append(edges, edge)
+		}
+		if s.widths.Inset == 0 {
+			continue
+		}
+		edge, err := s.worked(s.cap.drawing, s.laid(s.cap.traced, side), s.capFirst(side))
+		if err != nil {
+			return nil, err
+		}
+		edge.Panel, edge.Side = shaping.Body, side
+		edges = append(edges, edge.counted())
+	}
+	return edges, nil
+}
+
+// sizes lists what was asked and what was knitted.
+func (s *sleeve) sizes(p Piece) []Size {
+	w, h := s.widths, s.heights
+	both := parity(w.Body) + ", as cuff and top must agree"
+	sizes := []Size{
+		s.wide("width", s.asked.Top, w.Body-2*w.Seam, both),
+		s.high("length", s.asked.Length, h.Underarm, ""),
+		s.wide("cuff", s.asked.Cuff, w.CastOn-2*w.Seam, both),
+	}
+	if s.asked.Cap != SetInCap {
+		return sizes
+	}
+	along := p.CapLength()
+	return append(sizes,
+		s.wide("flat", s.cap.flat, w.Flat-2*w.Seam, parity(w.Flat)+", as the sleeve is"),
+		s.high("cap", s.cap.height, h.Cap, "the nearest that gives the length along the edge"),
+		Size{
+			Name: "capEdge", Asked: rounded(s.cap.wanted), Knitted: along,
+			PlusMinus: s.gauge.Tolerance().Height(along), Count: h.Cap, Counted: "rows",
+		})
+}
+
+// warnings says what the knitter should know before starting.
+func (s *sleeve) warnings() []string {
+	if s.asked.Cap != SetInCap {
+		return nil
+	}
+	return apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
+}
+
+// capFirst returns the row at which the drawing of the cap begins at one edge.
+func (s *sleeve) capFirst(edge shaping.Side) int {
+	return s.outerRow(s.pair, s.heights.Underarm, edge, shaping.Step{Row: 1, Method: s.pair.tied()})
+}

@@ -1,0 +1,142 @@
+package garment
+
+import (
+	"math"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+	"github.com/shopspring/decimal"
+)
+
+// stairs is a stepped edge from its lower end to its upper one. Heights are in rows.
+type stairs struct {
+	foot   int // where it begins
+	treads []tread
+	head   int // where it ends
+}
+
+// tread is a level stretch of a stepped edge.
+type tread struct{ stitches, height int }
+
+// stairsOf returns the edge that steps make: before its row each leaves a tread as high
+// as the rows below it.
+func stairsOf(steps shaping.Schedule, foot, head int) stairs {
+	s := stairs{foot: foot, head: head}
+	for _, step := range steps {
+		s.treads = append(s.treads, tread{-step.Stitches, step.Row - 1})
+	}
+	return s
+}
+
+// length returns the length in millimetres of the line through the middles of the
+// treads, from the foot to the head, as a seam follows it.
+func (s stairs) length(g gauge.Gauge) float64 {
+	wale, row := g.Width(1).Millimetres().InexactFloat64(), g.Height(1).Millimetres().InexactFloat64()
+	sum, gone, height := 0.0, 0.0, s.foot
+	to := func(across float64, up int) {
+		x, y := (across-gone)*wale, float64(up-height)*row
+		// Products are rounded before they are added, so that all platforms agree.
+		sum += math.Sqrt(float64(x*x) + float64(y*y))
+		gone, height = across, up
+	}
+	whole := 0
+	for _, t := range s.treads {
+		to(float64(whole)+float64(t.stitches)/2, t.height)
+		whole += t.stitches
+	}
+	to(float64(whole), s.head)
+	return sum
+}
+
+// rounded returns a length in millimetres, rounded to a thousandth.
+func rounded(millimetres float64) gauge.Length {
+	const places = 3
+	return gauge.Millimetres(decimal.NewFromFloat(millimetres).Round(places))
+}
+
+// ArmholeLength returns the length along the armhole at one side of a front or a back,
+// as it was knitted: from the end of what is taken off at once at the underarm to the tip
+// of the shoulder, through the middles of the steps.
+func (p Piece) ArmholeLength(side shaping.Side) gauge.Length {
+	return rounded(p.outerStairs(side, p.ShoulderRow, p.Heights.Tip()+p.later(side)).length(p.Gauge))
+}
+
+// NeckLength returns the length along the neck of a front or a back, as it was knitted:
+// from shoulder to shoulder, through the middles of the steps.
+func (p Piece) NeckLength() gauge.Length {
+	sum := p.Gauge.Width(p.Widths.Flat)
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		sum = sum.Add(rounded(p.neckStairs(side).length(p.Gauge)))
+	}
+	return sum
+}
+
+// CapLength returns the length along the cap of a sleeve, as it was knitted: from the end
+// of what is taken off at once at one underarm to that at the other, through the middles
+// of the steps, without the seam stitches at the top.
+func (p Piece) CapLength() gauge.Length {
+	sum := p.Gauge.Width(p.Widths.Flat - 2*p.Widths.Seam)
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		sum = sum.Add(rounded(p.outerStairs(side, p.Heights.Top()+1, p.Heights.Top()).length(p.Gauge)))
+	}
+	return sum
+}
+
+// outerStairs returns the edge at one side of the cloth from above the underarm up to
+// the row before end, without what is taken off at once; head is where it ends.
+func (p Piece) outerStairs(side shaping.Side, end, head int) stairs {
+	s := stairs{foot: p.Heights.Underarm, head: head}
+	last, begun := 0, false
+	for course := range p.Cloth.Courses() {
+		if course.Panel != shaping.Body && course.Panel != halfAt(side) {
+			continue
+		}
+		at := course.Needles.End(side).Index()
+		if side == shaping.Left {
+			at = -at
+		}
+		if gone := last - at; begun && gone > 0 && course.Row > p.Heights.Underarm && course.Row < end {
+			s.treads = append(s.treads, tread{gone, course.Row - 1})
+		}
+		last, begun = at, true
+	}
+	if p.Widths.BindOff > 0 && len(s.treads) > 0 {
+		s.foot = s.treads[0].height
+		s.treads = s.treads[1:]
+	}
+	return s
+}
+
+// neckStairs returns the edge of the neck at one half of the cloth, from the flat middle
+// to the neck point.
+func (p Piece) neckStairs(side shaping.Side) stairs {
+	half, _ := p.Work.Panels.Panel(halfAt(side))
+	s := stairs{foot: half.FirstRow - 1, head: p.Heights.Top() + p.later(side)}
+	last := half.Needles.End(side.Opposite()).Index()
+	for course := range p.Cloth.Courses() {
+		if course.Panel != half.Name {
+			continue
+		}
+		at := course.Needles.End(side.Opposite()).Index()
+		if gone := at - last; gone != 0 {
+			s.treads = append(s.treads, tread{max(gone, -gone), course.Row - 1})
+		}
+		last = at
+	}
+	return s
+}
+
+// later returns by how many rows the half at one side ends later than the neck point is
+// high: one where steps at the ends of rows are worked in the hand.
+func (p Piece) later(side shaping.Side) int {
+	half, _ := p.Work.Panels.Panel(halfAt(side))
+	return half.LastRow - p.Heights.Top()
+}
+
+// halfAt returns the name of the half on one side.
+func halfAt(side shaping.Side) string {
+	if side == shaping.Left {
+		return shaping.LeftHalf
+	}
+	return shaping.RightHalf
+}
