@@ -10,7 +10,7 @@ func Back(s Spec) (Piece, error) {
 	if err != nil {
 		return Piece{}, err
 	}
-	return newBack(j)
+	return j.alone(newBack(j))
 }
 
 func newBack(j job) (Piece, error) {

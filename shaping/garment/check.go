@@ -55,6 +55,8 @@ func check(s Spec) error {
 		{"neck.flat", s.Neck.Flat.Or(gauge.Length{}), false},
 		{"start.band", s.Start.Band, false},
 		{"body.hem", s.Body.Hem, false},
+		{"head", s.Head, false},
+		{"hand", s.Hand, false},
 	} {
 		if err := s.checkLength(l.field, l.length, l.required); err != nil {
 			return err
@@ -67,6 +69,9 @@ func check(s Spec) error {
 		return &Error{Field: "seam.stitches", Given: fmt.Sprint(s.Seam.Stitches), Want: fmt.Sprintf("0 to %d", mostSeam), Err: ErrSpec}
 	}
 	if err := checkSetup(s.Setup); err != nil {
+		return err
+	}
+	if err := s.checkChecks(); err != nil {
 		return err
 	}
 	if err := checkMethods(s.Methods); err != nil {

@@ -50,24 +50,3 @@ func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal) Che
 	}
 	return c
 }
-
-// room compares the needles that a piece takes on each side of the middle with those of
-// the bed.
-func (j job) room(p Piece) Check {
-	widest, half := p.Widths.Widest(), j.spec.Setup.BedNeedles()/2
-	all := shaping.Centred(widest)
-	left, right := widest/2, needlesEachSide(widest)
-	c := Check{
-		Name: "bed", Pieces: []string{p.Name()}, Field: "body.width", What: p.Name() + " on the bed",
-		First: Measured{Of: p.Name(), Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
-		Severity: j.spec.Checks.Bed.Or(AsError),
-	}
-	c.Passed = right <= half
-	c.Says = fmt.Sprintf("%s: %d needles left and %d right of the middle, %v; the bed has %d on each side: ", upper(p.Name()), left, right, all, half)
-	if c.Passed {
-		c.Says += fmt.Sprintf("%d and %d to spare.", half-left, half-right)
-	} else {
-		c.Says += fmt.Sprintf("%d and %d are missing. It must be knitted in two parts or at another gauge.", max(left-half, 0), right-half)
-	}
-	return c
-}

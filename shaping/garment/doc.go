@@ -2,11 +2,18 @@
 // and rows together, traces the drawn edges, has the rows ordered, and has every
 // piece knitted by the judge of package bed before it hands it out.
 //
-//	piece, err := garment.Front(spec)
+//	jumper, err := garment.Jumper(spec)
 //	if err != nil {
 //		return err // names the field, what was given and what would work
 //	}
-//	fmt.Println(piece.Cloth.Ledger())
+//	for _, piece := range jumper.Pieces {
+//		fmt.Println(piece.Name(), piece.Cloth.Ledger())
+//	}
+//	for _, check := range jumper.Failed() {
+//		fmt.Println(check.Says)
+//	}
+//
+// [Front], [Back] and [Sleeve] make single pieces.
 //
 // # Model
 //
@@ -18,8 +25,13 @@
 // body is, and neck, shoulders and insets are chosen together so that they make up
 // the body with the least relative error. See [Heights] and [Widths].
 //
-// Seam stitches are added at each outer edge, from the cast on to the shoulder;
-// finished lengths do not contain them.
+// Seam stitches are added at each outer edge, from the cast on to the shoulder or the top
+// of a sleeve; finished lengths do not contain them.
+//
+// A back has the body, the armholes and the shoulders of the front at the same heights, and
+// a round neck of its own. Sides that move, between hem, waist and underarm or from the cuff
+// to the underarm, are straight stretches: single fashioned decreases and increases at both
+// edges in the same rows, spread by the division rule of [shaping.EvenSpacing].
 //
 // Every edge is worked by a [Pair] of methods, one for steps of two or more stitches
 // and one for single ones. Where a hold or a bind off ties a step to one end of a row,
@@ -40,6 +52,18 @@
 // of its default wording: those that can be said in the fewest phrases with at most a
 // twentieth more area off the drawing than the nearest that its methods allow.
 //
+// Lengths along edges are those of the line through the middles of the steps, as a seam
+// follows it; see [Piece.ArmholeLength]. What is taken off at once at the underarms counts
+// neither in the armhole nor in the cap. The height of a set-in cap is what makes its edge,
+// the flat top included, as long as the armhole of front and back with the asked ease:
+// within 3 mm, and where no whole rows and no wording give that, the nearest.
+//
+// # Checks
+//
+// [Jumper] compares the pieces with each other, with head and hand, and with the bed; see
+// [Check]. A check that fails is a warning of the pieces that it concerns or an error, as
+// the spec's [Checks] ask; it is never silent.
+//
 // # Exactness
 //
 // Lengths stay exact until a whole number is chosen. Every difference between what
@@ -52,8 +76,8 @@
 //
 // # What it does not do
 //
-// So far it makes fronts with straight sides. Hem and waist and the other pieces are not
-// planned yet: a front whose spec asks for hem or waist is refused by name, never made
-// without them. Drawn edges must not turn back. What a spec says of back, sleeves, band,
-// head and yarn does not concern a front.
+// Drawn edges of a spec must not turn back, and sides that move are straight between the
+// measured heights. Neckbands and yarn are not planned yet: what a spec says of them does
+// not concern the pieces. Both sleeves of a pair are worked alike, so that of the underarms,
+// which are bound off a row apart, one meets the other's a row off.
 package garment

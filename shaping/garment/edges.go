@@ -207,7 +207,7 @@ func (f *trunk) edges() ([]Edge, error) {
 			if s.steps[0].Row <= f.heights.NeckStart() {
 				panel = shaping.Body
 			}
-			edge, err := f.edge(s, side, panel)
+			edge, err := f.slantEdge(s, side, panel)
 			if err != nil {
 				return nil, err
 			}

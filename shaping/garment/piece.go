@@ -26,6 +26,9 @@ type Piece struct {
 // Name returns the name of the piece, such as "front".
 func (p Piece) Name() string { return p.Work.Name }
 
+// isSleeve reports whether the piece is a sleeve, which has neither neck nor shoulders.
+func (p Piece) isSleeve() bool { return p.Widths.Neck == 0 }
+
 // Size is one length of the piece: as asked, as it will be knitted, and by how
 // much the counting of the swatch leaves it uncertain.
 type Size struct {

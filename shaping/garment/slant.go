@@ -89,8 +89,8 @@ func (j job) steepest(s slant, plainKept bool) int {
 	return 0
 }
 
-// edge returns the stretch as it is worked at one edge.
-func (j job) edge(s slant, side shaping.Side, panel string) (Edge, error) {
+// slantEdge returns the stretch as it is worked at one edge.
+func (j job) slantEdge(s slant, side shaping.Side, panel string) (Edge, error) {
 	width, height := j.gauge.Width(s.stitches), j.gauge.Height(s.rows)
 	line, err := curve.Polyline(curve.Point{}, curve.Point{Across: width, Up: height})
 	if err != nil {

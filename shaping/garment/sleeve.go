@@ -30,7 +30,7 @@ func Sleeve(s Spec, side shaping.Side) (Piece, error) {
 	if err != nil {
 		return Piece{}, err
 	}
-	return newSleeve(j, side, front, back)
+	return j.alone(newSleeve(j, side, front, back))
 }
 
 // sleeve is a sleeve in the making.
@@ -228,7 +228,7 @@ func (s *sleeve) edges() ([]Edge, error) {
 	var edges []Edge
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
 		if s.side.stitches != 0 {
-			edge, err := s.edge(s.side, side, shaping.Body)
+			edge, err := s.slantEdge(s.side, side, shaping.Body)
 			if err != nil {
 				return nil, err
 			}
@@ -271,8 +271,13 @@ func (s *sleeve) sizes(p Piece) []Size {
 
 // warnings says what the knitter should know before starting.
 func (s *sleeve) warnings() []string {
-	if s.asked.Cap != SetInCap {
+	switch {
+	case s.asked.Cap != SetInCap && s.spec.Armhole.Inset.Sign() > 0:
+		return []string{"The top is straight and the armhole is not: a set-in cap follows it."}
+	case s.asked.Cap != SetInCap:
 		return nil
+	case s.spec.Armhole.Inset.Sign() == 0:
+		return []string{"The cap is set into a straight armhole: without an inset a straight top is usual."}
 	}
 	return apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
 }

@@ -1,5 +1,11 @@
 package garment
 
+import (
+	"fmt"
+
+	"github.com/shopspring/decimal"
+)
+
 // Checks say what becomes of a check between pieces that fails.
 type Checks struct {
 	Shoulders Severity `json:"shoulders,omitzero"` // default an error
@@ -52,4 +58,34 @@ func (s *Severity) UnmarshalText(text []byte) error {
 		}
 	}
 	return &Error{Given: quoted(string(text)), Want: "warning or error", Err: ErrSpec}
+}
+
+// checkChecks refuses severities that are none, and edges that stretch too far.
+func (s Spec) checkChecks() error {
+	c := s.Checks
+	for _, check := range []struct {
+		field string
+		Severity
+	}{
+		{"checks.shoulders", c.Shoulders}, {"checks.sides", c.Sides}, {"checks.armholes", c.Armholes},
+		{"checks.neck", c.Neck}, {"checks.cuff", c.Cuff}, {"checks.bed", c.Bed},
+	} {
+		if check.Severity != 0 && !check.IsValid() {
+			return &Error{Field: check.field, Given: check.String(), Want: "warning or error", Err: ErrSpec}
+		}
+	}
+	if err := checkStretch("neck.stretch", s.Neck.Stretch); err != nil || s.Sleeve == nil {
+		return err
+	}
+	return checkStretch("sleeve.stretch", s.Sleeve.Stretch)
+}
+
+// mostStretch is the greatest stretch of an edge, in percent.
+const mostStretch = 200
+
+func checkStretch(field string, percent *decimal.Decimal) error {
+	if percent == nil || (percent.Sign() >= 0 && percent.Cmp(decimal.NewFromInt(mostStretch)) <= 0) {
+		return nil
+	}
+	return &Error{Field: field, Given: percent.String(), Want: fmt.Sprintf("percent, 0 to %d", mostStretch), Err: ErrSpec}
 }

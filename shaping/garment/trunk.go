@@ -14,7 +14,7 @@ func Front(s Spec) (Piece, error) {
 	if err != nil {
 		return Piece{}, err
 	}
-	return newFront(j)
+	return j.alone(newFront(j))
 }
 
 func newFront(j job) (Piece, error) {

@@ -29,13 +29,14 @@ const full = `{"format": "walewise-spec/1", "title": "A <plain> & simple \"pullo
  "seam": {"stitches": 1},
  "body": {"width": "20 in", "length": "14 1/4 in", "hem": "52 cm", "waist": {"width": "46 cm", "height": "18 cm"}},
  "armhole": {"depth": "21 cm", "inset": "6 cm", "bindOff": "0 cm", "curve": "8 cm", "path": "m 0 0 c 30 0 40 -50 40 -80"},
- "neck": {"shape": "path", "width": "18 cm", "depth": "8 cm", "flat": "6 cm", "path": "M 0 0 L 60 80"},
+ "neck": {"shape": "path", "width": "18 cm", "depth": "8 cm", "flat": "6 cm", "path": "M 0 0 L 60 80", "stretch": 30},
  "back": {"neck": {"depth": "2.5 cm", "flat": "12 cm"}},
  "shoulder": {"drop": "30 mm", "path": "M 0 3 Q 10 0 12 0"},
- "sleeve": {"length": "45 cm", "cuff": "20 cm", "top": "34 cm", "cap": "set-in", "ease": "1 cm", "flat": "8 cm", "plain": "3 cm"},
+ "sleeve": {"length": "45 cm", "cuff": "20 cm", "top": "34 cm", "cap": "set-in", "ease": "1 cm", "flat": "8 cm", "plain": "3 cm", "band": "6 cm", "stretch": "40.5"},
  "band": {"height": "2.5 cm", "repeat": 4, "plus": 2, "gauge": {"stitches": 24, "rows": "32", "over": "10 cm"}},
- "head": "56 cm", "yarn": {"margin": "10", "ball": {"grams": "50", "metres": "137"}},
+ "head": "56 cm", "hand": "20 cm", "yarn": {"margin": "10", "ball": {"grams": "50", "metres": "137"}},
  "methods": {"neck": "hold", "shoulder": "bindOff", "armhole": ["bindOff", "fashioned"]},
+ "checks": {"shoulders": "error", "sides": "warning", "armholes": "error", "neck": "warning", "cuff": "error", "bed": "warning"},
  "work": {"on": "bed", "needles": 200, "carriage": "right"}}`
 
 // tiny returns the smallest plan that can be knitted.

@@ -1,0 +1,41 @@
+package garment
+
+import (
+	"fmt"
+
+	"example.com/walewise/shaping"
+)
+
+// room compares the needles that a piece takes on each side of the middle with those of
+// the bed.
+func (j job) room(p Piece) Check {
+	widest, half := p.Widths.Widest(), j.spec.Setup.BedNeedles()/2
+	left, right := widest/2, needlesEachSide(widest)
+	c := Check{
+		Name: "bed", Pieces: []string{p.Name()}, Field: "body.width", What: p.Name() + " on the bed",
+		First: Measured{Of: p.Name(), Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
+		Passed: right <= half, Severity: j.spec.Checks.Bed.Or(AsError),
+	}
+	if p.isSleeve() {
+		c.Field = "sleeve.top"
+	}
+	c.Says = fmt.Sprintf("%s: %d needles left and %d right of the middle, %v; the bed has %d on each side: ", upper(p.Name()), left, right, shaping.Centred(widest), half)
+	if c.Passed {
+		c.Says += fmt.Sprintf("%d and %d to spare.", half-left, half-right)
+	} else {
+		c.Says += fmt.Sprintf("%d and %d are missing. It must be knitted in two parts or at another gauge.", max(left-half, 0), right-half)
+	}
+	return c
+}
+
+// alone returns a piece that is planned by itself, with a word on a bed that is too narrow
+// for it; of one that belongs to a set the checks tell.
+func (j job) alone(p Piece, err error) (Piece, error) {
+	if err != nil || j.place != shaping.Bed {
+		return p, err
+	}
+	if c := j.room(p); !c.Passed {
+		p.Warnings = append(p.Warnings, c.Says)
+	}
+	return p, nil
+}
