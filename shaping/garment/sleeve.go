@@ -271,15 +271,19 @@ func (s *sleeve) sizes(p Piece) []Size {
 
 // warnings says what the knitter should know before starting.
 func (s *sleeve) warnings() []string {
-	switch {
-	case s.asked.Cap != SetInCap && s.spec.Armhole.Inset.Sign() > 0:
-		return []string{"The top is straight and the armhole is not: a set-in cap follows it."}
-	case s.asked.Cap != SetInCap:
-		return nil
-	case s.spec.Armhole.Inset.Sign() == 0:
-		return []string{"The cap is set into a straight armhole: without an inset a straight top is usual."}
+	var list []string
+	inset := s.spec.Armhole.Inset.Sign() > 0
+	if s.asked.Cap != SetInCap {
+		if inset {
+			list = append(list, "The top is straight and the armhole is not: a set-in cap follows it.")
+		}
+		return list
 	}
-	return apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
+	list = apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
+	if !inset {
+		list = append(list, "The cap is set into a straight armhole: without an inset a straight top is usual.")
+	}
+	return list
 }
 
 // capFirst returns the row at which the drawing of the cap begins at one edge.

@@ -28,9 +28,18 @@ func (b bedVoice) materials() []string {
 		odd = "; of an odd number one more lies on the right"
 	}
 	return []string{
-		fmt.Sprintf("Cast on %d stitches: needles %v%s; the bed has L%d-R%d.", needles.Len(), needles, odd, bed/2, bed/2),
+		fmt.Sprintf("Cast on %d stitches: needles %v%s%s; the bed has L%d-R%d.", needles.Len(), needles, odd, b.widest(), bed/2, bed/2),
 		capital(strings.Join(b.tools(), ", ")) + ".",
 	}
+}
+
+// widest says how wide the piece becomes if that is wider than its cast on.
+func (b bedVoice) widest() string {
+	all := b.extent()
+	if all == b.work.Panels[0].Needles {
+		return ""
+	}
+	return fmt.Sprintf("; at its widest the piece has %d, on %v", all.Len(), all)
 }
 
 // tools lists what the work needs beside main yarn and carriage.
@@ -57,6 +66,7 @@ func (b bedVoice) words() [][2]string {
 		{"L3, R3", "the third needle left or right of the middle; there is no needle 0"},
 		{"hold", "needles pushed out so that the carriage, set to hold, passes them by; their stitches stay on them"},
 		{"wrap", "lay the yarn under the named held needle before knitting back, or a hole stays"},
+		{"increase", "push the needle beyond the edge into work and move the edge stitches outwards with the transfer tool; the purl bar for the empty needle is lifted from the stitch beside it, towards the middle"},
 		{"bind off", "with the working yarn from the carriage's end; the last loop goes on the next needle in work, the emptied needles go out of work"},
 		{"in work", "the needles that knitted the last row, and how many they are"},
 		{"[ ]", "a box to tick when the line is done; several boxes: once for each time"},
@@ -72,10 +82,14 @@ func (b bedVoice) start() []string {
 		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge and a tail of 20 cm, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
 			needles, needles.Len(), first.From) + b.rolls()
 	}
-	return []string{
-		cast,
-		"Hang weights under the stitches and move them up every 10 rows or so; when stitches go on hold, move their weights to those in work beside the turn. Count rows; do not measure on the bed.",
+	weights := "Hang weights under the stitches and move them up every 10 rows or so"
+	if b.uses()[shaping.DoHold] {
+		weights += "; when stitches go on hold, move their weights to those in work beside the turn"
 	}
+	if b.uses()[shaping.DoFill] {
+		weights += "; after increases hang the outermost ones on the new edge stitches"
+	}
+	return []string{cast, weights + ". Count rows; do not measure on the bed."}
 }
 
 func (b bedVoice) opening(e entry, half shaping.Panel) string {
@@ -109,8 +123,8 @@ func (b bedVoice) asks(group []entry, first bool) string {
 	} else {
 		text = b.said(group)
 	}
-	if held, edge := b.underarmDone(group[len(group)-1]); held > 0 {
-		text += fmt.Sprintf(" Hang a small weight on the %s held at the %v edge: they stay on hold to the end.", plural.Stitches(held), edge)
+	if held, _, edge := b.underarmDone(group[len(group)-1]); held > 0 {
+		text += fmt.Sprintf(" Hang a small weight on the %s held at the %v edge: %s on hold to the end.", plural.Stitches(held), edge, theyStay(held))
 	}
 	if group[0].holds() && !b.onHold {
 		b.onHold = true
@@ -121,10 +135,9 @@ func (b bedVoice) asks(group []entry, first bool) string {
 
 // first says what is done before the first row of a panel.
 func (b bedVoice) first(e entry) string {
-	p, _ := b.work.Panels.Panel(e.panel)
 	var text []string
 	var held []shaping.Span
-	var edges []shaping.Action // what the panel's own edges ask for
+	var edges []task // what the panel's own edges ask for
 	for _, a := range e.before {
 		switch {
 		case a.Do == shaping.DoCastOn && b.piece.Heights.Band > 0:
@@ -136,22 +149,23 @@ func (b bedVoice) first(e entry) string {
 		case a.Do == shaping.DoHold:
 			held = append(held, a.Needles)
 		case a.Do == shaping.DoCastOn || a.Separate:
-			text = append(text, b.once(a, e))
+			text = append(text, b.once(a.Action, e))
 		default:
 			edges = append(edges, a)
 		}
 	}
 	if len(held) > 0 {
-		text = append(text, b.heldText(held, p))
+		text = append(text, b.heldText(held, e))
 	}
 	text = append(text, b.done(edges, e)...)
 	return strings.Join(text, " ")
 }
 
 // heldText says several spans put on hold at once, and what each of them is.
-func (b bedVoice) heldText(held []shaping.Span, p shaping.Panel) string {
+func (b bedVoice) heldText(held []shaping.Span, e entry) string {
+	p, _ := b.work.Panels.Panel(e.panel)
 	if len(held) == 1 && p.Needles.ContainsSpan(held[0]) {
-		return fmt.Sprintf("Put %v on hold at the neck (%s).", held[0], plural.Stitches(held[0].Len()))
+		return fmt.Sprintf("Put %v on hold %s (%s).", held[0], b.where(e, e.from.Opposite()), plural.Stitches(held[0].Len()))
 	}
 	slices.SortFunc(held, func(a, b shaping.Span) int { return a.First.Index() - b.First.Index() })
 	all := shaping.Span{First: held[0].First, Last: held[len(held)-1].Last}
@@ -180,7 +194,7 @@ func (b bedVoice) takenOff(a shaping.Action, e entry) string {
 			plural.Stitches(a.Needles.Len()), fromEnd(a.Needles, e.end))
 	}
 	return fmt.Sprintf("Break the yarn with a tail of %s. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
-		shoulderTail, wasteRows, a.Needles, plural.Stitches(a.Needles.Len()))
+		b.topTail(a.Needles.Len()), wasteRows, a.Needles, plural.Stitches(a.Needles.Len()))
 }
 
 func (b bedVoice) changeOver(_, next entry) string {
@@ -199,14 +213,27 @@ func (b bedVoice) neckWaits(strips []shaping.Span) string {
 	if count(strips) > 1 {
 		text += ", ready for the neckband"
 	}
-	if len(strips) > 1 {
-		text += "; the yarn runs past the empty needles between them"
-	}
-	return text + "."
+	return text + pastEmpty(strips) + "."
 }
 
-func (b bedVoice) underarmWaits(strip shaping.Span) string {
-	return onWaste([]shaping.Span{strip}, "the underarm") + "."
+func (b bedVoice) underarmWaits(strips []shaping.Span) string {
+	what := "the underarm"
+	if !b.halved() {
+		side := shaping.Left
+		if strips[0].First.Index() > b.lastKnit(shaping.Body).Last.Index() {
+			side = shaping.Right
+		}
+		what = fmt.Sprintf("the cap's %v edge", side)
+	}
+	return onWaste(strips, what) + pastEmpty(strips) + "."
+}
+
+// pastEmpty says how the yarn goes where strips do not lie side by side.
+func pastEmpty(strips []shaping.Span) string {
+	if len(strips) < 2 {
+		return ""
+	}
+	return "; the yarn runs past the empty needles between them"
 }
 
 // onWaste says how strips that waited on hold are taken off the bed.
@@ -236,9 +263,7 @@ func (b bedVoice) lowerEdge() string {
 	return "The lower edge is still open on the ravel cord: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or bind it off; then pull the cord out."
 }
 
-func (b bedVoice) worn() string {
-	return "Worn, this piece's right half lies on the wearer's right: it joins the left half of a back knitted with the purl side facing you."
-}
+func (b bedVoice) seen() string { return "knitted with the purl side facing you" }
 
 func (b bedVoice) cautions() []string {
 	return []string{"Latch needles and transfer tools are sharp."}

@@ -13,53 +13,57 @@ func (b bedVoice) said(group []entry) string {
 	e := group[0]
 	var text string
 	if len(group) > 1 {
-		text = b.repeated(group)
+		text = b.again(group)
 	} else {
 		text = strings.Join(b.done(e.before, e), " ")
 	}
 	return strings.TrimSpace(text + " " + knitting(group))
 }
 
-// done says actions of an entry that stands alone, one sentence each; two decreases
-// that belong together make one.
-func (b bedVoice) done(actions []shaping.Action, e entry) []string {
+// done says tasks of an entry that stands alone, one sentence each; two decreases at one
+// edge make one, and so do two steps of a kind at both ends.
+func (b bedVoice) done(list []task, e entry) []string {
 	var text []string
-	for i := 0; i < len(actions); i++ {
-		a := actions[i]
-		var next shaping.Action
-		if i+1 < len(actions) {
-			next = actions[i+1]
-		}
+	for i := 0; i < len(list); i++ {
+		t := list[i]
+		rest := list[i+1:]
 		switch {
-		case a.Do != shaping.DoShift:
-			text = append(text, b.once(a, e))
-		case next.Do == shaping.DoFill:
-			text = append(text, fmt.Sprintf("Increase 1 %s: move %v one needle to the %v.", b.where(e, a.Toward), a.Needles, a.Toward))
-		case next.Do == shaping.DoShift && next.Toward == a.Toward:
-			text = append(text, b.double(a, next, e))
+		case t.Do != shaping.DoShift:
+			text = append(text, b.once(t.Action, e))
+		case len(rest) > 0 && doubles(t, rest[0]):
+			text = append(text, b.double(t, rest[0], e))
 			i++
-		case next.Do == shaping.DoShift && (i+2 >= len(actions) || actions[i+2].Toward != next.Toward):
-			text = append(text, bothEnds(leftToRight(actions[i:i+2])))
+		case len(rest) > 0 && atBothEnds(list[i:i+2]) && (len(rest) == 1 || !doubles(rest[0], rest[1])):
+			text = append(text, bothEnds(leftToRight(list[i:i+2])))
 			i++
+		case t.increase:
+			text = append(text, fmt.Sprintf("Increase 1 %s: move %v one needle to the %v; fill the empty %v with the purl bar of the neighbour.",
+				b.where(e, t.edge()), t.Needles, t.Toward, t.emptied()))
 		default:
-			edge := a.Toward.Opposite()
 			text = append(text, fmt.Sprintf("Decrease 1 %s: move %v one needle to the %v; push the empty %v out of work.",
-				b.where(e, edge), a.Needles, a.Toward, a.Needles.End(edge)))
+				b.where(e, t.edge()), t.Needles, t.Toward, t.emptied()))
 		}
 	}
 	return text
 }
 
+// doubles reports whether two tasks are the moves of a double decrease.
+func doubles(a, b task) bool {
+	return b.Do == shaping.DoShift && b.edge() == a.edge() && !a.increase && !b.increase
+}
+
 // double says a double decrease, worked as two moves.
-func (v bedVoice) double(a, b shaping.Action, e entry) string {
-	edge := a.Toward.Opposite()
+func (b bedVoice) double(first, second task, e entry) string {
 	return fmt.Sprintf("Decrease 2 %s: move %v one needle to the %v, then %v, so that three loops lie on %v; push the empty %v and %v out of work.",
-		v.where(e, edge), a.Needles, a.Toward, b.Needles, b.Needles.Beyond(a.Toward, 1).First, a.Needles.End(edge), b.Needles.End(edge))
+		b.where(e, first.edge()), first.Needles, first.Toward, second.Needles, second.Needles.Beyond(first.Toward, 1).First, first.emptied(), second.emptied())
 }
 
 // knitting says the rows and wraps of an entry.
 func knitting(group []entry) string {
 	e := group[0]
+	if len(group) > 1 && e.fashioned() {
+		return fmt.Sprintf("Each time knit %s.", inTurn(group, func(e entry) string { return plural.Rows(e.rows()) }))
+	}
 	var parts []string
 	for _, k := range e.knits {
 		parts = append(parts, "knit "+plural.Rows(k.rows))
@@ -125,40 +129,61 @@ func thisNeedle(n int) string {
 	return "these needles"
 }
 
-// bothEnds says a decrease at each end of a row, from left to right.
-func bothEnds(two []shaping.Action) string {
+// bothEnds says a decrease or an increase at each end of a row, from left to right.
+func bothEnds(two []task) string {
 	left, right := two[0], two[1]
-	return fmt.Sprintf("Decrease 1 at each end: move %v one needle to the right and %v one needle to the left; push the empty %v and %v out of work.",
-		left.Needles, right.Needles, left.Needles.First, right.Needles.Last)
+	what, then := "Decrease", "push the empty %v and %v out of work"
+	if left.increase {
+		what, then = "Increase", "fill the empty %v and %v with the purl bar of the neighbour"
+	}
+	return fmt.Sprintf("%s 1 at each end: move %v one needle to the %v and %v one needle to the %v; "+then+".",
+		what, left.Needles, left.Toward, right.Needles, right.Toward, left.emptied(), right.emptied())
 }
 
-// repeated says the actions of entries that repeat.
-func (b bedVoice) repeated(group []entry) string {
+// again says the tasks of entries that repeat.
+func (b bedVoice) again(group []entry) string {
 	var names []string
 	for _, e := range group {
 		var one []string
-		for _, a := range leftToRight(e.before) {
-			one = append(one, gone(a, e))
+		for _, t := range leftToRight(e.before) {
+			one = append(one, gone(t, e))
 		}
 		names = append(names, strings.Join(one, " and "))
 	}
 	e := group[0]
 	first := e.before[0]
-	what := ""
+	what, these := "", "these are"
 	switch {
 	case first.Do == shaping.DoHold:
 		what = fmt.Sprintf("put the next %s on hold %s", nextText(first.Needles.Len()), b.where(e, e.from.Opposite()))
 	case first.Do == shaping.DoBindOff:
 		what = fmt.Sprintf("bind off the next %s %s", nextText(first.Needles.Len()), b.where(e, e.from))
-	case len(e.before) > 1:
-		two := leftToRight(e.before)
-		what = fmt.Sprintf("decrease 1 at each end: move the %s one needle inwards (first %v to the right and %v to the left, each time one needle further in) and push the emptied needles out of work",
-			edgeText(first.Needles.Len()), two[0].Needles, two[1].Needles)
+	case first.increase:
+		what, these = "increase 1 "+b.moves(e), "the needles to fill are"
+		if len(e.before) == 1 {
+			these = "the needle to fill is"
+		}
 	default:
-		what = fmt.Sprintf("decrease 1 %s: move the %s one needle inwards (first %v, each time one needle further in) and push the emptied needle out of work",
-			b.where(e, first.Toward.Opposite()), edgeText(first.Needles.Len()), first.Needles)
+		what = "decrease 1 " + b.moves(e)
 	}
-	return fmt.Sprintf("%d times, %s: %s. In turn these are %s.", len(group), readings(group), what, strings.Join(names, "; "))
+	return fmt.Sprintf("%d times, %s: %s. In turn %s %s.", len(group), readings(group), what, these, strings.Join(names, "; "))
+}
+
+// moves says the moves of the first of several fashioned entries, and how they go on.
+func (b bedVoice) moves(e entry) string {
+	list := leftToRight(e.before)
+	t := list[0]
+	place, several, inOrOut, then := b.where(e, t.edge()), "", "in", "push the emptied needle%s out of work"
+	if t.increase {
+		inOrOut, then = "out", "fill the emptied needle%s with the purl bar of the neighbour"
+	}
+	first := t.Needles.String()
+	if len(list) > 1 {
+		place, several = "at each end", "s"
+		first = fmt.Sprintf("%v to the %v and %v to the %v", t.Needles, t.Toward, list[1].Needles, list[1].Toward)
+	}
+	return fmt.Sprintf("%s: move the %s one needle %swards (first %s, each time one needle further %s) and "+then,
+		place, edgeText(t.Needles.Len()), inOrOut, first, inOrOut, several)
 }
 
 func edgeText(n int) string {
@@ -168,15 +193,15 @@ func edgeText(n int) string {
 	return fmt.Sprintf("%d edge stitches", n)
 }
 
-// gone names the needles that a repeated action takes out.
-func gone(a shaping.Action, e entry) string {
-	if a.Do == shaping.DoShift {
-		return a.Needles.End(a.Toward.Opposite()).String()
+// gone names the needles that a repeated task takes out, or that an increase fills.
+func gone(t task, e entry) string {
+	switch t.Do {
+	case shaping.DoShift:
+		return t.emptied().String()
+	case shaping.DoBindOff:
+		return fromEnd(t.Needles, e.from)
 	}
-	if a.Do == shaping.DoBindOff {
-		return fromEnd(a.Needles, e.from)
-	}
-	return a.Needles.String()
+	return t.Needles.String()
 }
 
 // readings lists the counter readings at which entries begin.

@@ -20,14 +20,25 @@ func (h handVoice) view() string {
 
 func (h handVoice) materials() []string {
 	return []string{
-		fmt.Sprintf("CO %s.", plural.Sts(h.work.Panels[0].Needles.Len())),
+		fmt.Sprintf("CO %s%s.", plural.Sts(h.work.Panels[0].Needles.Len()), h.widest()),
 		capital(strings.Join(h.tools(), ", ")) + ".",
 	}
 }
 
+// widest says how many stitches the piece has at most if that is more than are cast on.
+func (h handVoice) widest() string {
+	if h.extent() == h.work.Panels[0].Needles {
+		return ""
+	}
+	return fmt.Sprintf("; at its widest the piece has %s", plural.Sts(h.extent().Len()))
+}
+
 // tools lists what the work needs beside main yarn.
 func (h handVoice) tools() []string {
-	list := []string{"needles that give this gauge", h.holdersText()}
+	list := []string{"needles that give this gauge"}
+	if n := h.holders(); n > 0 {
+		list = append(list, holdersText(n))
+	}
 	if n := h.separate(); n > 0 {
 		list = append(list, h.separateText(n))
 	}
@@ -41,6 +52,7 @@ func (h handVoice) words() [][2]string {
 		{"k, p", "knit, purl; k5 means knit 5 sts"},
 		{"k2tog", "knit two together: a decrease that leans to the right"},
 		{"k3tog", "knit three together: two sts less, leaning to the right"},
+		{"m1", "make one: with the left needle lift the bar before the next st from front to back, and work it through its back loop: knit it in a RS row, purl it in a WS row"},
 		{"p2tog", "purl two together"},
 		{"p3tog", "purl three together"},
 		{"RS, WS", "right side, wrong side; the odd rows are RS rows: knit them and purl the even ones"},
@@ -59,8 +71,8 @@ func (h handVoice) words() [][2]string {
 	}
 }
 
-func (h handVoice) holdersText() string {
-	if n := h.holders(); n > 1 {
+func holdersText(n int) string {
+	if n > 1 {
 		return fmt.Sprintf("%d stitch holders or lengths of waste yarn", n)
 	}
 	return "a stitch holder or a length of waste yarn"
@@ -69,7 +81,10 @@ func (h handVoice) holdersText() string {
 // holders returns how many stitch holders are in use at once at most: for the other
 // half, for the neck, for a live shoulder, for two underarms.
 func (h handVoice) holders() int {
-	needed := 1
+	needed := 0
+	if h.halved() {
+		needed++
+	}
 	if h.liveNeck() > 0 {
 		needed++
 	}
@@ -118,7 +133,7 @@ func (h handVoice) reading(row int) string { return fmt.Sprintf("row %d", row) }
 
 func (h handVoice) takenOff(a shaping.Action, _ entry) string {
 	n := plural.Sts(a.Needles.Len())
-	text := fmt.Sprintf("Break the yarn with a tail of %s. Slip the %s to a holder: they stay live for joining.", shoulderTail, n)
+	text := fmt.Sprintf("Break the yarn with a tail of %s. Slip the %s to a holder: they stay live for joining.", h.topTail(a.Needles.Len()), n)
 	if a.Do == shaping.DoBindOff {
 		text = fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
 	}
@@ -137,7 +152,7 @@ func (h handVoice) neckWaits(strips []shaping.Span) string {
 }
 
 // underarmWaits says nothing: an underarm is on its holder since its last row.
-func (h handVoice) underarmWaits(shaping.Span) string { return "" }
+func (h handVoice) underarmWaits([]shaping.Span) string { return "" }
 
 func (h handVoice) rest(waste int, onHold []shaping.Span) []string {
 	var parts []string
@@ -157,9 +172,7 @@ func (h handVoice) lowerEdge() string {
 	return "The lower edge is still open on the waste yarn: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or bind it off; then pull the waste yarn out."
 }
 
-func (h handVoice) worn() string {
-	return "Worn, this piece's right half lies on the wearer's left: it joins the left half of a back as you look at its RS."
-}
+func (h handVoice) seen() string { return "as you look at its RS" }
 
 func (h handVoice) cautions() []string { return nil }
 

@@ -32,9 +32,9 @@ func (h handVoice) asks(group []entry, first bool) string {
 			left = append(left, fmt.Sprint(e.inWork.Len()))
 		}
 		return filled(" ", fmt.Sprintf("%d times, at rows %s: %s.", len(group), strings.Join(rows, ", "), h.row(e, own, true)),
-			h.after(e, "Each time then "), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")))
+			h.eachTime(group), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")))
 	}
-	return filled(" ", strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), h.after(e, ""))
+	return filled(" ", strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), sentence(h.after(e)))
 }
 
 // filled joins parts, leaving out empty ones.
@@ -45,8 +45,15 @@ func filled(between string, parts ...string) string {
 // toHolder says that the stitches of an underarm or a neck are slipped to a holder when
 // the last of them have been left.
 func (h handVoice) toHolder(e entry) string {
-	if held, edge := h.underarmDone(e); held > 0 {
-		return fmt.Sprintf("Slip the %s that wait at the %v edge to a holder: they stay live for the sleeve.", plural.Sts(held), edge)
+	if held, before, edge := h.underarmDone(e); held > 0 {
+		holder, others := "a holder", "the sleeve"
+		if before > 0 {
+			holder = "the holder of that edge, in the same order"
+		}
+		if !h.halved() {
+			others = "joining"
+		}
+		return fmt.Sprintf("Slip the %s at the %v edge to %s: %s live for %s.", thatWait(held-before), edge, holder, theyStay(held-before), others)
 	}
 	if e.panel == shaping.Body || lastRow(h.neckSteps(e.panel).Of(shaping.Hold)) != e.counter+1 {
 		return ""
@@ -59,7 +66,7 @@ func (h handVoice) toHolder(e entry) string {
 	case h.isLast(e.panel):
 		holder = "the holder of the neck"
 	}
-	return fmt.Sprintf("Slip the %s that wait at the neck to %s, in the same order.", plural.Sts(held), holder)
+	return fmt.Sprintf("Slip the %s at the neck to %s, in the same order.", thatWait(held), holder)
 }
 
 // leadIn says what is done before the first row of a panel, but for what its own
@@ -130,16 +137,16 @@ func (h handVoice) takeUp(e entry, p shaping.Panel) string {
 }
 
 // own returns the actions at the panel's own edges, and those of its closing row.
-func (h handVoice) own(e entry) []shaping.Action {
+func (h handVoice) own(e entry) []task {
 	p, _ := h.work.Panels.Panel(e.panel)
-	var own []shaping.Action
-	for i, a := range e.before {
+	var own []task
+	for i, t := range e.before {
 		switch {
-		case a.Do == shaping.DoCastOn || a.Separate:
-		case a.Do == shaping.DoHold && !p.Needles.ContainsSpan(a.Needles):
-		case a.Do == shaping.DoReturn && i == 0 && p.Parent != "" && e.counter+1 == p.FirstRow:
+		case t.Do == shaping.DoCastOn || t.Separate:
+		case t.Do == shaping.DoHold && e.counter+1 == p.FirstRow && !p.Needles.ContainsSpan(t.Needles):
+		case t.Do == shaping.DoReturn && i == 0 && p.Parent != "" && e.counter+1 == p.FirstRow:
 		default:
-			own = append(own, a)
+			own = append(own, t)
 		}
 	}
 	return own
@@ -154,24 +161,28 @@ func plain(e entry) string {
 }
 
 // after says the rows of an entry after its first.
-func (h handVoice) after(e entry, lead string) string {
-	text := ""
+func (h handVoice) after(e entry) string {
 	switch rest := e.rows() - 1; {
 	case rest == 0:
 		return ""
 	case rest == 1 && e.holds():
-		text = stroke(e.counter+2) + " back."
+		return stroke(e.counter+2) + " back"
 	case rest == 1 && h.waits(e.panel, e.from, e.counter+2):
-		text = stroke(e.counter+2) + " 1 row, to the turn."
+		return stroke(e.counter+2) + " 1 row, to the turn"
 	case rest == 1:
-		text = stroke(e.counter+2) + " 1 row."
+		return stroke(e.counter+2) + " 1 row"
 	default:
-		text = fmt.Sprintf("work %d rows even.", rest)
+		return fmt.Sprintf("work %d rows even", rest)
 	}
-	if lead == "" {
-		return capital(text)
+}
+
+// eachTime says the rows after the first ones of entries that repeat.
+func (h handVoice) eachTime(group []entry) string {
+	text := inTurn(group, h.after)
+	if text == "" {
+		return ""
 	}
-	return lead + text
+	return "Each time then " + text + "."
 }
 
 // stroke returns k for RS rows and p for WS rows.
@@ -184,7 +195,7 @@ func stroke(row int) string {
 
 // row says the first row of an entry from its beginning to its end. again means that
 // it is said for several, so that stitches are counted from the end.
-func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
+func (h handVoice) row(e entry, own []task, again bool) string {
 	row := e.counter + 1
 	k := stroke(row)
 	begin, end := "", ""
@@ -200,6 +211,9 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 			begin = fmt.Sprintf("CO %s %s", plural.Sts(n), h.where(e, e.from))
 		case shaping.DoHold:
 			end = fmt.Sprintf("%s%d, w&t: %s unworked %s", k, e.inWork.Len()-done, stay(n), h.where(e, e.from.Opposite()))
+			if e.knits[0].wrap == 0 {
+				end = fmt.Sprintf("%s%d, leaving %s unworked %s", k, e.inWork.Len()-done, plural.Sts(n), h.where(e, e.from.Opposite()))
+			}
 			if again {
 				end = fmt.Sprintf("%s to the last %s in work, w&t", k, lastText(n))
 			}
@@ -210,20 +224,29 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 			}
 			end = fmt.Sprintf("%s %s %s, those that waited with their wraps: work each wrap together with its st", k, which, plural.Sts(e.inWork.Len()-done))
 		case shaping.DoShift:
-			gone := 1
-			if i+1 < len(own) && own[i+1].Do == shaping.DoShift && own[i+1].Toward == a.Toward {
-				gone = 2
+			times := 1
+			if i+1 < len(own) && own[i+1].Do == shaping.DoShift && own[i+1].edge() == a.edge() {
+				times = 2
 				i++
 			}
-			if a.Toward == e.from.Opposite() {
-				begin = filled(", ", edgeSts(k, n), together(row, true, gone))
+			atBegin := a.edge() == e.from
+			before, change, past := n+times, together(row, atBegin, times), edgeSts(k, n-1)
+			switch {
+			case a.increase && atBegin:
+				change, past, done = makes(times), edgeSts(k, n), n+times
+			case a.increase:
+				before = min(n, e.inWork.Len()-done-times) // of those that the beginning has left
+				change, past = makes(times), edgeSts(k, before)
+			case atBegin:
 				done = n
+			}
+			if atBegin {
+				begin = filled(", ", past, change)
 				continue
 			}
-			decrease := filled(", ", together(row, false, gone), edgeSts(k, n))
-			end = fmt.Sprintf("%s to last %s, %s", k, plural.Sts(n+gone), decrease)
+			end = fmt.Sprintf("%s to last %s, %s", k, plural.Sts(before), filled(", ", change, past))
 			if h.waits(e.panel, e.from.Opposite(), row) {
-				end = fmt.Sprintf("%s to %s before the turn, %s, turn", k, plural.Sts(n+gone), decrease)
+				end = fmt.Sprintf("%s to %s before the turn, %s, turn", k, plural.Sts(before), filled(", ", change, past))
 			}
 		}
 	}
@@ -236,13 +259,16 @@ func (h handVoice) row(e entry, own []shaping.Action, again bool) string {
 	return filled(", ", begin, end)
 }
 
-// edgeSts says the stitches outside a decrease whose edge group has n stitches.
+// edgeSts says the stitches outside a decrease or an increase.
 func edgeSts(k string, n int) string {
-	if n < 2 {
+	if n < 1 {
 		return ""
 	}
-	return fmt.Sprintf("%s%d", k, n-1)
+	return fmt.Sprintf("%s%d", k, n)
 }
+
+// makes says increases at one place.
+func makes(times int) string { return strings.Repeat(", m1", times)[len(", "):] }
 
 // together says the decrease at the beginning or the end of a row that leans with the
 // edge. Common practice, no source.
@@ -262,17 +288,19 @@ func together(row int, begin bool, gone int) string {
 // waits reports whether stitches wait unworked on the needle beyond an edge at row:
 // those of an underarm or a neck are on a holder when the last of them have been left.
 func (h handVoice) waits(panel string, edge shaping.Side, row int) bool {
-	left := h.underarmHolds(edge)
-	if panel != shaping.Body && edge != h.outer(panel) {
-		left = h.neckSteps(panel).Of(shaping.Hold)
+	onHolder := h.putAwayBefore(edge, row)
+	if last := lastRow(h.neckSteps(panel).Of(shaping.Hold)); panel != shaping.Body && edge != h.outer(panel) {
+		onHolder = 0
+		if last < row {
+			onHolder = last
+		}
 	}
-	onHolder := lastRow(left)
 	for _, p := range h.work.Panels {
 		if p.Name != panel && (p.Parent != "" || edge != h.outer(panel)) {
 			continue
 		}
 		for _, step := range p.Steps(edge).Of(shaping.Hold) {
-			if step.Row < row && (step.Row > onHolder || row <= onHolder) {
+			if onHolder < step.Row && step.Row < row {
 				return true
 			}
 		}
@@ -285,6 +313,14 @@ func stay(n int) string {
 		return "1 st stays"
 	}
 	return fmt.Sprintf("%d sts stay", n)
+}
+
+// thatWait follows "the".
+func thatWait(n int) string {
+	if n == 1 {
+		return "1 st that waits"
+	}
+	return fmt.Sprintf("%d sts that wait", n)
 }
 
 // lastText follows "the last".

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -75,7 +76,7 @@ func (s *writer) signed(l gauge.Length) string {
 func (s *writer) sizes() {
 	s.heading("Sizes")
 	s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
-	s.line("  a stitch and half a row leaves uncertain. The armhole ends at the shoulder's outer end.")
+	s.line("  a stitch and half a row leaves uncertain.%s", s.armholeEnds())
 	s.blank()
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
@@ -89,9 +90,35 @@ func (s *writer) sizes() {
 	}
 }
 
+// armholeEnds says up to where an armhole is measured, if there is one.
+func (s *writer) armholeEnds() string {
+	if !s.halved() {
+		return ""
+	}
+	return " The armhole ends at the shoulder's outer end."
+}
+
 // sizeName returns the name of a length for people.
 func (s *writer) sizeName(size garment.Size) string {
 	switch size.Name {
+	case "width":
+		if s.isSleeve() || s.hasSize("hem") || s.hasSize("waist") {
+			return "width at the underarm"
+		}
+	case "hem":
+		return "width at the hem"
+	case "waist":
+		return "width at the waist"
+	case "waistHeight":
+		return "cast on to waist"
+	case "cuff":
+		return "width at the cuff"
+	case "cap":
+		return "height of the cap"
+	case "capEdge":
+		return "the cap's edge, along"
+	case "flat":
+		return "top of the cap"
 	case "length":
 		return "cast on to underarm"
 	case "armhole":
@@ -112,6 +139,11 @@ func (s *writer) sizeName(size garment.Size) string {
 	return size.Name
 }
 
+// hasSize reports whether the piece has a length of that name.
+func (s *writer) hasSize(name string) bool {
+	return slices.ContainsFunc(s.piece.Sizes, func(size garment.Size) bool { return size.Name == name })
+}
+
 func (s *writer) needs() {
 	s.heading("Needed")
 	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.", gaugeText(s.piece)))
@@ -120,7 +152,11 @@ func (s *writer) needs() {
 	if seam := s.piece.Widths.Seam; seam > 0 {
 		s.para("  ", fmt.Sprintf("They contain %s at each side that the seam will take.", plural.Stitches(seam)))
 	}
-	s.para("  ", fmt.Sprintf("The piece is %d rows high where neck and shoulder meet; %d rows are knitted in all, as both halves count.", s.piece.Heights.Top(), s.piece.Cloth.Rows()))
+	high := fmt.Sprintf("The piece is %d rows high", s.height())
+	if s.halved() {
+		high += fmt.Sprintf(" where neck and shoulder meet; %d rows are knitted in all, as both halves count", s.piece.Cloth.Rows())
+	}
+	s.para("  ", high+".")
 	for _, m := range materials[1:] {
 		s.para("  ", m)
 	}
@@ -139,6 +175,15 @@ func gaugeText(p garment.Piece) string {
 
 // shoulderTail is how long a tail is left at a live shoulder.
 const shoulderTail = "45 cm if the shoulders are joined with it, else 20 cm"
+
+// topTail is how long a tail is left at stitches taken off live: at the top of a sleeve
+// four times its width and as much as at a shoulder's end. Common practice, no source.
+func (s *writer) topTail(stitches int) string {
+	if s.halved() {
+		return shoulderTail
+	}
+	return s.length(s.piece.Gauge.Width(4*stitches).Add(gauge.MustParseLength("20 cm"))) + " if the top is joined with it, else 20 cm"
+}
 
 // rolls warns of a closed edge without a band.
 func (s *writer) rolls() string {

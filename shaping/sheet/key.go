@@ -27,7 +27,7 @@ func (s *writer) key(work []byte) {
 // where it is used, in small letters.
 func mayBeUnused(word string) (used []string) {
 	switch word {
-	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "BO", "even", "hold", "wrap", "bind off":
+	case "k2tog", "k3tog", "p2tog", "p3tog", "ssk", "sssk", "ssp", "sssp", "w&t", "m1", "BO", "increase", "even", "hold", "wrap", "bind off":
 		return []string{strings.ToLower(word)}
 	case "back":
 		return []string{"k back", "p back"}

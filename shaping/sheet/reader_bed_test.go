@@ -12,7 +12,7 @@ import (
 // bedKnitter knits on a bed of needles with a carriage.
 type bedKnitter struct {
 	progress
-	all      shaping.Span // the needles cast on
+	all      shaping.Span // the needles that ever had a stitch
 	loops    map[shaping.Needle]int
 	held     map[shaping.Needle]bool
 	carriage shaping.Side
@@ -122,6 +122,30 @@ func (b *bedKnitter) move(group shaping.Span, toward shaping.Side, empty shaping
 	b.Ledger.Decreased++
 }
 
+// widen moves the group at an edge outwards by one needle and fills the needle that this
+// empties, which must be the one that is said.
+func (b *bedKnitter) widen(group shaping.Span, toward shaping.Side, filled shaping.Needle) {
+	work, beyond := b.inWork(), group.Beyond(toward, 1).First
+	must(group.End(toward) == work.End(toward) && work.ContainsSpan(group) && b.loops[beyond] == 0, "move %v to the %v while %v are in work", group, toward, work)
+	must(group.End(toward.Opposite()) == filled, "moving %v does not empty %v", group, filled)
+	for n := beyond; n != filled; n = n.Toward(toward.Opposite(), 1) {
+		b.loops[n] = b.loops[n.Toward(toward.Opposite(), 1)]
+	}
+	b.loops[filled] = 1
+	b.Ledger.Increased++
+	b.all = b.all.Around(shaping.Span{First: beyond, Last: beyond})
+	if _, known := b.Wales[beyond]; !known {
+		b.Wales[beyond] = 0
+	}
+}
+
+// outwards returns the side to which a group at the place is moved to make room, which
+// must be the one that is said.
+func (b *bedKnitter) outwards(place string, said shaping.Side) shaping.Side {
+	must(b.place(place) == said, "move to the %v at %s", said, place)
+	return said
+}
+
 // inwards returns the side to which a group at the place is moved, which must be the
 // one that is said.
 func (b *bedKnitter) inwards(place string, said shaping.Side) shaping.Side {
@@ -192,7 +216,9 @@ var atBed = []phrase[*bedKnitter]{
 		b.counter, b.counting = 0, true
 	}),
 	say("Counter to 000", func(b *bedKnitter, _ words) { b.counter, b.counting = 0, true }),
-	say("Hang weights under the stitches and move them up every 10 rows or so; when stitches go on hold, move their weights to those in work beside the turn", remark[*bedKnitter]),
+	say("Hang weights under the stitches and move them up every 10 rows or so", remark[*bedKnitter]),
+	say("when stitches go on hold, move their weights to those in work beside the turn", remark[*bedKnitter]),
+	say("after increases hang the outermost ones on the new edge stitches", remark[*bedKnitter]),
 	say("Count rows; do not measure on the bed", remark[*bedKnitter]),
 	say("If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make {length}, knit that many, an {rest} number, and then set the counter to {n}", func(b *bedKnitter, w words) {
 		must(w[0] == parity(b.band) && w.number(1) == b.band, "the band has %d rows", b.band)
@@ -266,13 +292,19 @@ var atBed = []phrase[*bedKnitter]{
 	}),
 	say("draw the end through the last loop and push {these} out of work", remark[*bedKnitter]),
 	say("Bind off {stitches} at {place}: {span}; push {these} out of work", (*bedKnitter).bindOffStep),
-	say("Hang a small weight on the {stitches} held at the {side} edge: they stay on hold to the end", func(b *bedKnitter, w words) {
+	say("Hang a small weight on the {stitches} held at the {side} edge: {they stay} on hold to the end", func(b *bedKnitter, w words) {
 		outer := b.all.Runs(func(n shaping.Needle) bool { return b.loops[n] > 0 && b.held[n] })
-		edge := outer[0]
 		if w.side(1) == shaping.Right {
-			edge = outer[len(outer)-1]
+			slices.Reverse(outer)
 		}
-		must(edge.Len() == w.number(0), "%v are held at the %v edge", edge, w.side(1))
+		held := 0
+		for i, run := range outer {
+			work := b.inWork().End(w.side(1))
+			if i == 0 || b.neck == 0 && (run.First.Index() < work.Index()) == (w.side(1) == shaping.Left) {
+				held += run.Len()
+			}
+		}
+		must(held == w.number(0), "%d are held at the %v edge", held, w.side(1))
 	}),
 	say("Decrease 1 at {place}: move {span} one needle to the {side}; push the empty {needle} out of work", func(b *bedKnitter, w words) {
 		b.move(w.span(1), b.inwards(w[0], w.side(2)), w.needle(3))
@@ -287,18 +319,28 @@ var atBed = []phrase[*bedKnitter]{
 		b.move(w.span(0), shaping.Right, w.needle(2))
 		b.move(w.span(1), shaping.Left, w.needle(3))
 	}),
+	say("Increase 1 at {place}: move {span} one needle to the {side}; fill the empty {needle} with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widen(w.span(1), b.outwards(w[0], w.side(2)), w.needle(3))
+	}),
+	say("Increase 1 at each end: move {span} one needle to the left and {span} one needle to the right; fill the empty {needle} and {needle} with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widen(w.span(0), shaping.Left, w.needle(2))
+		b.widen(w.span(1), shaping.Right, w.needle(3))
+	}),
 
 	// steps that repeat
 	say("{n} times, at counter {list}: {rest}", func(b *bedKnitter, w words) {
 		b.again = repeat{at: strings.Split(w[1], ", "), ask: w[2]}
 		must(len(b.again.at) == w.number(0), "%d times at %s", w.number(0), w[1])
 	}),
-	say("In turn these are {rest}", func(b *bedKnitter, w words) {
-		b.again.names = strings.Split(w[0], "; ")
-		must(len(b.again.names) == len(b.again.at), "%d times: %s", len(b.again.at), w[0])
-	}),
+	say("In turn these are {rest}", (*bedKnitter).inTurn),
+	say("In turn the needle to fill is {rest}", (*bedKnitter).inTurn),
+	say("In turn the needles to fill are {rest}", (*bedKnitter).inTurn),
 	say("Each time {rest}", func(b *bedKnitter, w words) {
-		b.again.then = w[0]
+		if rows, plain := strings.CutPrefix(w[0], "knit "); plain && !strings.Contains(rows, "wrap") && !strings.Contains(rows, ", knit") {
+			b.again.thenDo(rows, "knit %s")
+		} else {
+			b.again.then = []string{w[0]}
+		}
 		b.repeat(func(round int) {
 			at := b.again.at[round]
 			if !strings.Contains(at, " ") { // all of them from the same side
@@ -322,6 +364,18 @@ var atBed = []phrase[*bedKnitter]{
 	}),
 	say("decrease 1 at each end: move the {n} edge stitches one needle inwards (first {span} to the right and {span} to the left, each time one needle further in) and push the emptied needles out of work", func(b *bedKnitter, w words) {
 		b.decreaseBoth(w.span(1), w.span(2), w.number(0))
+	}),
+	say("increase 1 at {place}: move the edge stitch one needle outwards (first {span}, each time one needle further out) and fill the emptied needle with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widenNext(b.given()[0], b.place(w[0]), w.span(1), 1)
+	}),
+	say("increase 1 at {place}: move the {n} edge stitches one needle outwards (first {span}, each time one needle further out) and fill the emptied needle with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widenNext(b.given()[0], b.place(w[0]), w.span(2), w.number(1))
+	}),
+	say("increase 1 at each end: move the edge stitch one needle outwards (first {span} to the left and {span} to the right, each time one needle further out) and fill the emptied needles with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widenBoth(w.span(0), w.span(1), 1)
+	}),
+	say("increase 1 at each end: move the {n} edge stitches one needle outwards (first {span} to the left and {span} to the right, each time one needle further out) and fill the emptied needles with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widenBoth(w.span(1), w.span(2), w.number(0))
 	}),
 
 	// rows
@@ -347,7 +401,7 @@ var atBed = []phrase[*bedKnitter]{
 		b.bindOff(w[1:])
 	}),
 	say("break the yarn with a tail of 20 cm and draw it through the last loop", func(b *bedKnitter, _ words) { b.yarn = false }),
-	say("Break the yarn with a tail of 45 cm if the shoulders are joined with it, else 20 cm", func(b *bedKnitter, _ words) { b.yarn = false }),
+	say("Break the yarn with a tail of {length} if the {joined} with it, else 20 cm", func(b *bedKnitter, _ words) { b.yarn = false }),
 	say("Push the empty needles out of work", remark[*bedKnitter]),
 	say("Counter off", func(b *bedKnitter, _ words) { b.counting = false }),
 	say("Knit {rows} of waste yarn over {span} ({stitches}) and take them off the bed: they stay live for joining", func(b *bedKnitter, w words) {
@@ -408,4 +462,23 @@ func (b *bedKnitter) moveNext(name string, edge shaping.Side, first shaping.Span
 	group := shaping.Span{First: needle(name), Last: needle(name)}.Moved(inwards, count-1)
 	must(group == first.Moved(inwards, b.again.round).Moved(edge, -b.again.round), "the group of %s is %v, the first one %v", name, group, first)
 	b.move(group, inwards, needle(name))
+}
+
+func (b *bedKnitter) inTurn(w words) {
+	b.again.names = strings.Split(w[0], "; ")
+	must(len(b.again.names) == len(b.again.at), "%d times: %s", len(b.again.at), w[0])
+}
+
+func (b *bedKnitter) widenBoth(left, right shaping.Span, count int) {
+	atLeft, atRight, _ := strings.Cut(b.given()[0], " and ")
+	b.widenNext(atLeft, shaping.Left, left, count)
+	b.widenNext(atRight, shaping.Right, right, count)
+}
+
+// widenNext moves the group whose innermost needle is named outwards; first is the first
+// one's.
+func (b *bedKnitter) widenNext(name string, edge shaping.Side, first shaping.Span, count int) {
+	group := shaping.Span{First: needle(name), Last: needle(name)}.Moved(edge, count-1)
+	must(group == first.Moved(edge, b.again.round).Moved(edge.Opposite(), -b.again.round), "the group of %s is %v, the first one %v", name, group, first)
+	b.widen(group, edge, needle(name))
 }

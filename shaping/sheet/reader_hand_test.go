@@ -154,6 +154,15 @@ func (h *handKnitter) together(stitches int, face string, begins bool) {
 	h.Ledger.Decreased += stitches - 1
 }
 
+// makeOne makes a stitch of the bar between two others, some stitches inside an edge.
+func (h *handKnitter) makeOne() {
+	must(h.begun && h.worked > 0 && h.remaining() > 0, "m1 with %d stitches before it and %d after it", h.worked, h.remaining())
+	must(min(h.worked, h.remaining()) <= mostOutside, "the increase belongs to an edge, it has %d stitches before it and %d after it", h.worked, h.remaining())
+	h.right = append(h.right, "")
+	h.worked++
+	h.Ledger.Increased++
+}
+
 func (h *handKnitter) bindOff(count int) {
 	for range count {
 		h.take()
@@ -163,13 +172,24 @@ func (h *handKnitter) bindOff(count int) {
 
 // wait leaves what remains of the row unworked, the next stitch wrapped.
 func (h *handKnitter) wait(count int, place string) {
+	h.leave(count, place)
+	h.Wraps = append(h.Wraps, pass{Panel: h.panel, Row: h.row, From: from(h.row), Stitches: 1})
+	h.turn()
+}
+
+// leave leaves what remains of the row unworked.
+func (h *handKnitter) leave(count int, place string) {
 	must(h.begun && h.remaining() == count && count > 0, "%d stitches stay unworked", h.remaining())
 	must(h.place(place) == from(h.row).Opposite(), "%s at the end of row %d", place, h.row)
 	for i := range count {
 		h.left[len(h.left)-1-i] = place
 	}
-	h.Wraps = append(h.Wraps, pass{Panel: h.panel, Row: h.row, From: from(h.row), Stitches: 1})
-	h.turn()
+}
+
+// edgeOff puts stitches that wait at an edge on a holder.
+func (h *handKnitter) edgeOff(w words) {
+	h.waitingOff(w.number(0), "the "+w[1]+" edge")
+	h.holders[w[1]+" edge"] += w.number(0)
 }
 
 // turned is what "to the turn" asks for: stitches that wait beyond.
@@ -279,6 +299,11 @@ var inHand = []phrase[*handKnitter]{
 		h.bindOff(w.number(0))
 		h.work(strokeOf(h.row), 1) // the stitch that is left over
 	}),
+	say("{k}{n}, leaving {sts} unworked at {place}", func(h *handKnitter, w words) {
+		h.work(w[0], w.number(1))
+		h.leave(w.number(2), w[3])
+		h.turn()
+	}),
 	say("{k}{n}", func(h *handKnitter, w words) { h.work(w[0], w.number(1)) }),
 	say("ssk", func(h *handKnitter, _ words) { h.together(2, "RS", true) }),
 	say("sssk", func(h *handKnitter, _ words) { h.together(3, "RS", true) }),
@@ -288,6 +313,7 @@ var inHand = []phrase[*handKnitter]{
 	say("p3tog", func(h *handKnitter, _ words) { h.together(3, "WS", true) }),
 	say("ssp", func(h *handKnitter, _ words) { h.together(2, "WS", false) }),
 	say("sssp", func(h *handKnitter, _ words) { h.together(3, "WS", false) }),
+	say("m1", func(h *handKnitter, _ words) { h.makeOne() }),
 	say("{k} to end", func(h *handKnitter, w words) { h.toEnd(w[0], 0) }),
 	say("{k} to last {sts}", func(h *handKnitter, w words) { h.toEnd(w[0], w.number(1)) }),
 	say("{k} to the turn", func(h *handKnitter, w words) { h.workUntil(w[0], 0) }),
@@ -336,7 +362,7 @@ var inHand = []phrase[*handKnitter]{
 		h.again = repeat{at: strings.Split(w[1], ", "), ask: w[2]}
 		must(len(h.again.at) == w.number(0), "%d times at %s", w.number(0), w[1])
 	}),
-	say("Each time then {rest}", func(h *handKnitter, w words) { h.again.then = w[0] }),
+	say("Each time then {rest}", func(h *handKnitter, w words) { h.again.thenDo(w[0], "%s") }),
 	say("In turn {list} sts are in work", func(h *handKnitter, w words) {
 		left := strings.Split(w[0], ", ")
 		h.repeat(func(round int) {
@@ -353,27 +379,32 @@ var inHand = []phrase[*handKnitter]{
 		h.bindOff(w.number(0))
 	}),
 	say("Break the yarn and draw it through", remark[*handKnitter]),
-	say("Break the yarn with a tail of 45 cm if the shoulders are joined with it, else 20 cm", remark[*handKnitter]),
+	say("Break the yarn with a tail of {length} if the {joined} with it, else 20 cm", remark[*handKnitter]),
 	say("Slip the {sts} to a holder: they stay live for joining", func(h *handKnitter, w words) {
 		must(h.remaining() == w.number(0), "%d stitches are left", h.remaining())
 		h.left = h.left[:len(h.left)-w.number(0)]
 		h.offLive += w.number(0)
 	}),
-	say("Slip the {sts} that wait at the {side} edge to a holder: they stay live for the sleeve", func(h *handKnitter, w words) {
-		h.waitingOff(w.number(0), "the "+w[1]+" edge")
-		h.holders[w[1]+" sleeve"] += w.number(0)
+	say("Slip the {sts} {wait} at the {side} edge to a holder: {they stay} live for the sleeve", (*handKnitter).edgeOff),
+	say("Slip the {sts} {wait} at the {side} edge to a holder: {they stay} live for joining", func(h *handKnitter, w words) {
+		must(h.holders[w[1]+" edge"] == 0, "others of that edge are on a holder already")
+		h.edgeOff(w)
 	}),
-	say("Slip the {sts} that wait at the neck to the holder of the middle, in the same order", func(h *handKnitter, w words) {
+	say("Slip the {sts} {wait} at the {side} edge to the holder of that edge, in the same order: {they stay} live for joining", func(h *handKnitter, w words) {
+		must(h.holders[w[1]+" edge"] > 0, "nothing of that edge is on a holder")
+		h.edgeOff(w)
+	}),
+	say("Slip the {sts} {wait} at the neck to the holder of the middle, in the same order", func(h *handKnitter, w words) {
 		must(h.holders["the neck"] > 0, "nothing of the middle is on a holder")
 		h.waitingOff(w.number(0), "the neck")
 		h.holders["the neck"] += w.number(0)
 	}),
-	say("Slip the {sts} that wait at the neck to a holder, in the same order", func(h *handKnitter, w words) {
+	say("Slip the {sts} {wait} at the neck to a holder, in the same order", func(h *handKnitter, w words) {
 		must(h.holders["the neck"] == 0, "the middle is on a holder already")
 		h.waitingOff(w.number(0), "the neck")
 		h.holders["the neck"] += w.number(0)
 	}),
-	say("Slip the {sts} that wait at the neck to the holder of the neck, in the same order", func(h *handKnitter, w words) {
+	say("Slip the {sts} {wait} at the neck to the holder of the neck, in the same order", func(h *handKnitter, w words) {
 		must(h.holders["the neck"] > 0, "nothing of the neck is on a holder")
 		h.waitingOff(w.number(0), "the neck")
 		h.holders["the neck"] += w.number(0)

@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"maps"
@@ -11,7 +12,7 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
+	gocmp "github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
 	"example.com/walewise/gauge"
@@ -98,12 +99,13 @@ type knitter interface {
 // progress is what knitters of both crafts keep in mind.
 type progress struct {
 	knitted
-	panel string
-	neck  shaping.Side // where the half has it; none in the body
-	boxes int          // to tick on the line
-	band  int          // rows of it
-	do    func(sentence string)
-	again repeat
+	panel  string
+	neck   shaping.Side // where the half has it; none in the body
+	behind bool         // the piece lies behind whoever wears it
+	boxes  int          // to tick on the line
+	band   int          // rows of it
+	do     func(sentence string)
+	again  repeat
 }
 
 func (p *progress) common() *progress { return p }
@@ -113,7 +115,8 @@ type repeat struct {
 	at    []string // the place of each time
 	ask   string
 	names []string // what each time names
-	then  string   // after each asking
+	then  []string // after each asking, in turn
+	last  string   // after the last one, if something else
 	round int      // the time that is being worked, from 0
 }
 
@@ -124,12 +127,28 @@ func (p *progress) repeat(before, after func(round int)) {
 		p.again.round = round
 		before(round)
 		p.do(p.again.ask)
-		if p.again.then != "" {
-			p.do(p.again.then)
+		switch then := p.again.then; {
+		case round == len(p.again.at)-1 && p.again.last != "":
+			p.do(p.again.last)
+		case len(then) > 0:
+			p.do(then[round%len(then)])
 		}
 		after(round)
 	}
 	p.boxes = 1
+}
+
+// thenDo takes in what is said to be done after each asking: the same, or two things in
+// turn, and perhaps something else the last time. Each is put into the template.
+func (r *repeat) thenDo(said, template string) {
+	said, last, different := strings.Cut(said, ", the last time ")
+	if different {
+		r.last = fmt.Sprintf(template, last)
+	}
+	for _, one := range strings.Split(strings.TrimSuffix(said, " in turn"), " and ") {
+		r.then = append(r.then, fmt.Sprintf(template, one))
+	}
+	must(strings.HasSuffix(said, " in turn") == (len(r.then) == 2), "in turn: %s", said)
 }
 
 // place returns the side of a place such as "the neck".
@@ -141,9 +160,12 @@ func (p *progress) place(name string) shaping.Side {
 	return side(strings.Fields(name)[1])
 }
 
-// half takes in how a half is said to lie.
+// half takes in how a half is said to lie; worn is where one of a front does.
 func (p *progress) half(neck, outer, wearer, worn shaping.Side) {
 	must(neck == outer.Opposite() && p.panel == outer.String()+" half", "the %s with the neck at the %v", p.panel, neck)
+	if p.behind {
+		worn = worn.Opposite()
+	}
 	must(wearer == worn, "the %s is the wearer's %v, not %v", p.panel, worn, wearer)
 	p.neck = neck
 }
@@ -172,7 +194,7 @@ func lines(text string) []string {
 
 var (
 	opening = regexp.MustCompile(`^(\[ \]|->|From here|Check:)`)
-	heading = regexp.MustCompile(`^FRONT, (.+)$`)
+	heading = regexp.MustCompile(`^(?:(FRONT|BACK), (.+)|(?:RIGHT |LEFT )?SLEEVE)$`)
 	boxes   = regexp.MustCompile(`^((?:\[ \])+)(?: x (\d+))? `)
 )
 
@@ -196,7 +218,7 @@ func carryOut[K knitter](text string, k K, craft []phrase[K]) (done knitted, err
 			} else if after, ok := understand(eitherWay, p, rest); ok {
 				rest = after
 			} else if account, ok := strings.CutPrefix(rest, "Check: "); ok {
-				checkAccount(account, k.stitches(), p.Ledger.CastOn)
+				checkAccount(account, k.stitches(), p.came())
 				rest = ""
 			} else {
 				must(false, "not understood: %q", rest)
@@ -207,7 +229,8 @@ func carryOut[K knitter](text string, k K, craft []phrase[K]) (done knitted, err
 	for _, reading = range lines(text) {
 		line := reading
 		if found := heading.FindStringSubmatch(line); found != nil {
-			p.panel = strings.ToLower(found[1])
+			p.behind = found[1] == "BACK"
+			p.panel = strings.ToLower(cmp.Or(found[2], shaping.Body))
 			continue
 		}
 		p.boxes = 1
@@ -259,8 +282,8 @@ func say[K any](template string, means func(K, words)) phrase[K] {
 var changing = map[string]string{
 	"n": `(\d+)`, "rows": `(\d+) rows?`, "stitches": `(\d+) stitch(?:es)?`, "sts": `(\d+) sts?`,
 	"needle": `([LR]\d+)`, "span": `([LR]\d+(?:-[LR]\d+)?)`, "side": `(left|right)`, "place": `(the neck|the (?:left|right) edge)`,
-	"length": `[\d.]+ (?:cm|in)`, "these": `(?:this needle|these needles)`, "part": `(the neck|the underarm)`,
-	"face": `(RS|WS)`, "k": `([KkPp])`, "list": `([^:]+?)`, "rest": `(.+)`,
+	"length": `[\d.]+ (?:cm|in)`, "these": `(?:this needle|these needles)`, "go": `(?:go|come)`, "part": `(the neck|the underarm|the cap's (?:left|right) edge)`,
+	"face": `(RS|WS)`, "they stay": `(?:they stay|it stays)`, "wait": `(?:that wait|that waits)`, "joined": `(?:shoulders are joined|top is joined)`, "k": `([KkPp])`, "list": `([^:]+?)`, "rest": `(.+)`,
 }
 
 // understand carries out the first phrase of the text and returns what follows it.
@@ -283,20 +306,33 @@ var eitherWay = []phrase[*progress]{
 	say("The first row is the band and counts in the length: knit it in rib or another stitch that does not roll", func(p *progress, _ words) { p.band = 1 }),
 	say("The cast on is not a row", remark[*progress]),
 	say("Plain knitting rolls at such an edge: plan a band or a hem unless you like it so", remark[*progress]),
-	say("From here stitches go at the outer edge, the {side} end", func(p *progress, w words) {
+	say("From here stitches {go} at the outer edge, the {side} end", func(p *progress, w words) {
 		must(w.side(0) == p.neck.Opposite(), "the outer edge of the %s", p.panel)
 	}),
 	say("From here both ends are shaped, the neck at the {side} and the outer edge at the {side}: mind the end", func(p *progress, w words) {
 		must(w.side(0) == p.neck && w.side(1) == p.neck.Opposite(), "the ends of the %s", p.panel)
 	}),
+	say("EVERY STITCH {n} cast on + {n} increased = {rest}", func(p *progress, w words) {
+		must(w.number(1) == p.Ledger.Increased && w.number(1) > 0, "%d stitches were increased", p.Ledger.Increased)
+		p.lastAccount(w.number(0), w[2])
+	}),
 	say("EVERY STITCH {n} cast on = {rest}", func(p *progress, w words) {
-		must(w.number(0) == p.Ledger.CastOn, "%d stitches were cast on", p.Ledger.CastOn)
-		l := p.Ledger
-		checkAccount(w[1]+" = "+w[0], map[string]int{
-			"decreased": l.Decreased, "bound off": l.BoundOff, "live": l.CastOn - l.Decreased - l.BoundOff,
-		}, l.CastOn)
+		must(p.Ledger.Increased == 0, "%d stitches were increased", p.Ledger.Increased)
+		p.lastAccount(w.number(0), w[1])
 	}),
 }
+
+// lastAccount checks what is said to have become of all stitches.
+func (p *progress) lastAccount(castOn int, said string) {
+	l := p.Ledger
+	must(castOn == l.CastOn, "%d stitches were cast on", l.CastOn)
+	checkAccount(fmt.Sprintf("%s = %d", said, p.came()), map[string]int{
+		"decreased": l.Decreased, "bound off": l.BoundOff, "live": p.came() - l.Decreased - l.BoundOff,
+	}, p.came())
+}
+
+// came returns the stitches cast on or increased.
+func (p *progress) came() int { return p.Ledger.CastOn + p.Ledger.Increased }
 
 // parity says whether a number of rows ends at the side where it began.
 func parity(rows int) string { return [2]string{"even", "odd"}[rows%2] }
@@ -316,7 +352,7 @@ func checkAccount(text string, want map[string]int, sum int) {
 	none := func(_ string, n int) bool { return n == 0 }
 	maps.DeleteFunc(got, none)
 	maps.DeleteFunc(want, none)
-	diff := cmp.Diff(want, got)
+	diff := gocmp.Diff(want, got)
 	must(diff == "", "the account (-on the needles +said):\n%s", diff)
 }
 
@@ -371,7 +407,7 @@ func compare(text string, piece garment.Piece) error {
 	if err != nil {
 		return err
 	}
-	if diff := cmp.Diff(judged(piece), got); diff != "" {
+	if diff := gocmp.Diff(judged(piece), got); diff != "" {
 		return errors.New("not what was judged (-judged +knitted):\n" + diff)
 	}
 	return nil

@@ -25,29 +25,40 @@ func (s *writer) notes() {
 			continue
 		}
 		total, last := -steps.Total(), ""
+		at := "at each side"
+		if total < 0 {
+			total, at = -total, "more at each side"
+		}
 		if e.Name == garment.ShoulderEdge {
 			last = fmt.Sprintf("; the last %d stay to the end", e.Stitches-total)
 			total = e.Stitches
 		}
-		s.para("  "+e.Name+": ", fmt.Sprintf("%s at each side. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
-			plural.Stitches(total), capital(s.spoken(e.Name, steps, other[0].Row)), last, s.area(e.Area), s.area(e.Floor)))
+		s.para("  "+e.Name+": ", fmt.Sprintf("%s %s. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
+			plural.Stitches(total), at, capital(s.spoken(e.Name, steps, other[0].Row)), last, s.area(e.Area), s.area(e.Floor)))
 	}
 	s.heading("Before you start")
 	for _, warning := range s.piece.Warnings {
 		s.para("  ", clean(warning))
 	}
-	s.para("  ", "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder.")
+	if s.halved() {
+		s.para("  ", "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder.")
+	} else {
+		s.para("  ", "The cuff, with its band, must stretch over the hand: measure before you cast on.")
+	}
 }
 
-// way says what a method does with stitches.
-func way(m shaping.Method) string {
-	switch m {
+// way says what a step does with its stitches.
+func way(step shaping.Step) string {
+	switch step.Method {
 	case shaping.Hold:
 		return "on hold"
 	case shaping.BindOff:
 		return "bound off"
 	case shaping.CastOn:
 		return "cast on"
+	}
+	if step.Stitches > 0 {
+		return "increased"
 	}
 	return "decreased"
 }
@@ -56,8 +67,10 @@ func way(m shaping.Method) string {
 // once at an underarm.
 func (s *writer) steps(e garment.Edge) shaping.Schedule {
 	steps := e.Schedule.Shifted(e.FirstRow - 1)
-	if e.Name == garment.ArmholeEdge && s.piece.Widths.BindOff > 0 {
-		steps = append(shaping.Schedule{s.firstStep(e.Side)}, steps...)
+	if e.Name == garment.ArmholeEdge || e.Name == garment.CapEdge {
+		if first, ok := s.underarm(e.Side); ok && (len(steps) == 0 || first.Row < steps[0].Row) {
+			steps = append(shaping.Schedule{first}, steps...)
+		}
 	}
 	return steps
 }
@@ -79,15 +92,15 @@ const mostShort = 6
 // first one at the left.
 func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 	var short []string
-	var before shaping.Method
+	var before string
 	text, begin, at := "", "", 0
 	for i, run := range steps.Phrases() {
-		method := steps[at].Method
+		way := way(steps[at])
 		at += run.Times
 		switch {
 		case i == 0:
 			if run.Times == 1 {
-				begin = fmt.Sprintf(" after the first %d", -run.Stitches)
+				begin = fmt.Sprintf(" after the first %d", max(run.Stitches, -run.Stitches))
 			}
 			text = "at " + s.voice.reading(run.From)
 			if other != run.From {
@@ -97,17 +110,17 @@ func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 				}
 				text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(other))
 			}
-			text += fmt.Sprintf(" %s: ", way(method))
-		case method != before:
-			text += fmt.Sprintf("; %s: ", way(method))
+			text += " " + way + ": "
+		case way != before:
+			text += "; " + way + ": "
 		default:
 			text += "; "
 		}
 		if run.Every > 0 {
-			short = append(short, run.Shorthand())
+			short = append(short, strings.ReplaceAll(run.Shorthand(), "+", ""))
 		}
-		before = method
-		text += strings.ReplaceAll(run.String(), "-", "")
+		before = way
+		text += strings.TrimPrefix(run.String(), "+")
 	}
 	if len(short) > 0 && len(short) <= mostShort {
 		text += fmt.Sprintf(" (rows-stitches-times%s: %s)", begin, strings.Join(short, ", "))
@@ -115,12 +128,18 @@ func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
 	return text
 }
 
-// firstStep returns the first step at an outer edge, in the body or in a half.
-func (s *writer) firstStep(side shaping.Side) shaping.Step {
+// underarm returns the step at which stitches are taken off at once at an underarm; ok is
+// false if all of them are decreased.
+func (s *writer) underarm(side shaping.Side) (step shaping.Step, ok bool) {
 	for _, p := range s.work.Panels {
-		if steps := p.Steps(side); len(steps) > 0 && (p.Parent == "" || s.outer(p.Name) == side) {
-			return steps[0]
+		if p.Parent != "" && s.outer(p.Name) != side {
+			continue
+		}
+		for _, step := range p.Steps(side) {
+			if step.Method == shaping.Hold || step.Method == shaping.BindOff {
+				return step, s.piece.Widths.BindOff > 0
+			}
 		}
 	}
-	return shaping.Step{}
+	return step, false
 }

@@ -40,7 +40,7 @@ func (s *writer) tally(panel string) string {
 			parts = append(parts, fmt.Sprintf("%d %s", n, what))
 		}
 	}
-	parts = append(parts, s.voice.rest(waste, s.work.Panels[0].Needles.Runs(func(n shaping.Needle) bool { return onHold[n] }))...)
+	parts = append(parts, s.voice.rest(waste, s.extent().Runs(func(n shaping.Needle) bool { return onHold[n] }))...)
 	add(counted.BoundOff, "bound off")
 	add(counted.Decreased, "decreased")
 	return strings.Join(parts, " + ") + fmt.Sprintf(" = %d", counted.CastOn+counted.Increased)

@@ -40,14 +40,15 @@ type voice interface {
 	putBack() string
 	// neckWaits and underarmWaits say what becomes of stitches that waited to the end.
 	neckWaits(strips []shaping.Span) string
-	underarmWaits(strip shaping.Span) string
+	underarmWaits(strips []shaping.Span) string
 	// rest says where the live stitches of an account are.
 	rest(waste int, onHold []shaping.Span) []string
 	// reading is the number by which a step of an edge at row is found.
 	reading(row int) string
-	// lowerEdge says what becomes of an open lower edge; worn, where the piece lies.
+	// lowerEdge says what becomes of an open lower edge; seen, how another piece is looked
+	// at so that its sides are left and right as in this one.
 	lowerEdge() string
-	worn() string
+	seen() string
 	// cautions are the dangers of the tools.
 	cautions() []string
 }
@@ -86,14 +87,9 @@ func (s *writer) halfWith(span shaping.Span) string {
 	return ""
 }
 
-// wearer says on which side of the wearer a half of a front lies, as it is seen on
-// the facing of the work.
+// wearer says on which side of the wearer a half lies.
 func (s *writer) wearer(half string) string {
-	side := s.outer(half)
-	if s.work.Facing == shaping.KnitSide {
-		side = side.Opposite() // the front faces away from whoever looks at it
-	}
-	return fmt.Sprintf("the wearer's %v shoulder", side)
+	return fmt.Sprintf("the wearer's %v shoulder", s.lies(s.outer(half)))
 }
 
 // nextText follows "the next".
@@ -104,10 +100,26 @@ func nextText(n int) string {
 	return plural.Stitches(n)
 }
 
+// theyStay says that so many stitches stay.
+func theyStay(n int) string {
+	if n == 1 {
+		return "it stays"
+	}
+	return "they stay"
+}
+
 // capital returns the text with a capital at its beginning.
 func capital(text string) string {
 	if text == "" {
 		return ""
 	}
 	return strings.ToUpper(text[:1]) + text[1:]
+}
+
+// sentence returns the text as one.
+func sentence(text string) string {
+	if text == "" {
+		return ""
+	}
+	return capital(text) + "."
 }

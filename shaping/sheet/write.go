@@ -77,7 +77,11 @@ func (s *writer) rows() {
 // panel writes the entries of one panel; rest are those of the panels after it.
 func (s *writer) panel(list, rest []entry) {
 	first, last := list[0], list[len(list)-1]
-	s.heading(s.work.Name + ", " + first.panel)
+	if s.halved() {
+		s.heading(s.work.Name + ", " + first.panel)
+	} else {
+		s.heading(s.work.Name)
+	}
 	outer := 0 // the row from which stitches go at the half's outer edge
 	if first.panel != shaping.Body {
 		half, _ := s.work.Panels.Panel(first.panel)
@@ -104,7 +108,12 @@ func (s *writer) bothEnds(e entry) string {
 	if lastRow(s.neckSteps(e.panel)) > e.counter {
 		return fmt.Sprintf("From here both ends are shaped, the neck at the %v and the outer edge at the %v: mind the end.", outer.Opposite(), outer)
 	}
-	return fmt.Sprintf("From here stitches go at the outer edge, the %v end.", outer)
+	half, _ := s.work.Panels.Panel(e.panel)
+	how := "go"
+	if half.Steps(outer)[0].Stitches > 0 {
+		how = "come"
+	}
+	return fmt.Sprintf("From here stitches %s at the outer edge, the %v end.", how, outer)
 }
 
 // entry writes one entry with its boxes; result is the entry whose end is shown.
@@ -144,8 +153,8 @@ func (s *writer) after(e entry, rest []entry) {
 	if len(neck) > 0 {
 		say(s.voice.neckWaits(neck))
 	}
-	for _, strip := range underarms {
-		say(s.voice.underarmWaits(strip))
+	for _, strips := range underarms {
+		say(s.voice.underarmWaits(strips))
 	}
 	if len(rest) > 0 {
 		say(s.voice.changeOver(e, rest[0]))

@@ -1,0 +1,59 @@
+package sheet
+
+import (
+	"strings"
+
+	"example.com/walewise/shaping"
+)
+
+// What kind of piece it is: a front or a back has halves, a sleeve has none.
+
+// halved reports whether the piece ends in two halves with a neck between them.
+func (s *writer) halved() bool { return len(s.work.Panels) > 1 }
+
+// isBack reports whether a piece with halves lies behind whoever wears it.
+func (s *writer) isBack() bool { return s.work.Name == back }
+
+// isSleeve reports whether the piece is set into an armhole.
+func (s *writer) isSleeve() bool { return strings.HasSuffix(s.work.Name, sleeve) }
+
+// What pieces are called; a sleeve has its side before that.
+const (
+	front  = "front"
+	back   = "back"
+	sleeve = "sleeve"
+)
+
+// counterpart returns what the shoulders of a piece join.
+func (s *writer) counterpart() string {
+	if s.isBack() {
+		return front
+	}
+	return back
+}
+
+// lies returns the side of the wearer on which one side of the piece lies, as it is seen
+// on the facing of the work.
+func (s *writer) lies(side shaping.Side) shaping.Side {
+	seenOnRightSide := s.work.Facing == shaping.KnitSide
+	if seenOnRightSide != s.isBack() {
+		return side.Opposite() // a front faces away from whoever looks at it
+	}
+	return side
+}
+
+// hasCap reports whether the piece is narrower at its top than where it is widest.
+func (s *writer) hasCap() bool {
+	return s.lastKnit(shaping.Body).Len() < s.extent().Len()
+}
+
+// extent returns the needles between the outermost ones that the piece ever has.
+func (s *writer) extent() shaping.Span { return s.piece.Cloth.Needles() }
+
+// height returns the rows of the piece where it is highest.
+func (s *writer) height() int {
+	if s.halved() {
+		return s.piece.Heights.Top()
+	}
+	return s.work.Panels.Height()
+}
