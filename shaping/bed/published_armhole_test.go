@@ -4,37 +4,9 @@ import (
 	"slices"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/order"
 )
-
-// printed is a piece of which a publication prints the steps and some of the counts.
-type printed struct {
-	name    string
-	source  string
-	outline order.Outline
-	treads  []int // see the function; nil where wales of several steps are of one height
-	counts  []count
-}
-
-// knitPrinted knits the pieces and compares what can be counted on the cloth.
-func knitPrinted(t *testing.T, pieces []printed) {
-	for _, p := range pieces {
-		t.Run(p.name, func(t *testing.T) {
-			cloth := knit(t, plan(t, p.outline))
-			if diff := cmp.Diff(p.treads, treads(cloth)); p.treads != nil && diff != "" {
-				t.Errorf("%s: stitches of the steps from left to right (-printed +knitted):\n%s", p.source, diff)
-			}
-			for _, n := range p.counts {
-				if got := courseOf(t, cloth, n.panel, n.row).Needles.Len(); got != n.want {
-					t.Errorf("%s: %s, row %d: %d stitches, printed %d", p.source, n.panel, n.row, got, n.want)
-				}
-			}
-		})
-	}
-}
 
 // edges are the steps of a panel at both of its edges.
 type edges struct{ left, right shaping.Schedule }

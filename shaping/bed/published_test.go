@@ -64,6 +64,32 @@ type count struct {
 	want  int
 }
 
+// printed is a piece of which a publication prints the steps and some of the counts.
+type printed struct {
+	name    string
+	source  string
+	outline order.Outline
+	treads  []int // see the function; nil where wales of several steps are of one height
+	counts  []count
+}
+
+// knitPrinted knits the pieces and compares what can be counted on the cloth.
+func knitPrinted(t *testing.T, pieces []printed) {
+	for _, p := range pieces {
+		t.Run(p.name, func(t *testing.T) {
+			cloth := knit(t, plan(t, p.outline))
+			if diff := cmp.Diff(p.treads, treads(cloth)); p.treads != nil && diff != "" {
+				t.Errorf("%s: stitches of the steps from left to right (-printed +knitted):\n%s", p.source, diff)
+			}
+			for _, n := range p.counts {
+				if got := courseOf(t, cloth, n.panel, n.row).Needles.Len(); got != n.want {
+					t.Errorf("%s: %s, row %d: %d stitches, printed %d", p.source, n.panel, n.row, got, n.want)
+				}
+			}
+		})
+	}
+}
+
 // The pieces are knitted in the hand. What is bound off is printed as so many at the
 // beginning of so many rows, so that it falls one row apart at the two edges; which
 // rows of the piece they are is not printed and chosen here.
@@ -76,13 +102,7 @@ func TestPublishedPieces(t *testing.T) {
 	)
 	// 21 single stitches at each side, those in the middle next to each other.
 	veeTreads := slices.Concat(slices.Repeat([]int{1}, 20), []int{2}, slices.Repeat([]int{1}, 20))
-	for _, c := range []struct {
-		name    string
-		source  string
-		outline order.Outline
-		treads  []int
-		counts  []count
-	}{
+	knitPrinted(t, []printed{
 		{
 			"back of 120 stitches", mohlon, mohlonBack(120, 5, 4, 10),
 			[]int{5, 1, 1, 1, 1, 10, 10, 10, 2, 2, 2, 30, 2, 2, 2, 10, 10, 10, 1, 1, 1, 1, 5},
@@ -145,19 +165,7 @@ func TestPublishedPieces(t *testing.T) {
 			slices.Concat([]int{12, 2, 2, 1, 1, 8, 8, 8}, veeTreads, []int{8, 8, 8, 1, 1, 2, 2, 12}),
 			[]count{{shaping.Body, 40, 90}, {shaping.RightHalf, 82, 24}, {shaping.LeftHalf, 82, 24}},
 		},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			cloth := knit(t, plan(t, c.outline))
-			if diff := cmp.Diff(c.treads, treads(cloth)); diff != "" {
-				t.Errorf("%s: stitches of the steps from left to right (-printed +knitted):\n%s", c.source, diff)
-			}
-			for _, n := range c.counts {
-				if got := courseOf(t, cloth, n.panel, n.row).Needles.Len(); got != n.want {
-					t.Errorf("%s: %s, row %d: %d stitches, printed %d", c.source, n.panel, n.row, got, n.want)
-				}
-			}
-		})
-	}
+	})
 }
 
 // mohlonBack: so many bound off on 2 rows and 1 decreased at each end of every other
