@@ -40,16 +40,19 @@ func (c Check) CountOff() int { return c.First.Count - c.Second.Count }
 func (j job) checks(s Set) []Check {
 	front, _ := s.Piece("front")
 	back, _ := s.Piece("back")
-	sleeve, _ := s.Piece(sleeveName(shaping.Right))
+	sleeve, sleeves := s.Piece(sleeveName(shaping.Right))
 	var list []Check
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
-		list = append(list, j.shoulder(front, back, side), j.shoulderHeight(front, back, side), j.sideSeam(front, back, side))
+		list = append(list, j.shoulder(front, back, side), j.shoulderHeight(front, back, side))
 	}
-	list = append(list, j.armholes(front, back, sleeve))
+	list = append(list, j.sideSeam(front, back, shaping.Right), j.sideSeam(front, back, shaping.Left))
+	if sleeves {
+		list = append(list, j.armholes(front, back, sleeve))
+	}
 	if j.spec.Head.Sign() > 0 {
 		list = append(list, j.head(front, back))
 	}
-	if j.spec.Hand.Sign() > 0 {
+	if sleeves && j.spec.Hand.Sign() > 0 {
 		list = append(list, j.hand(sleeve))
 	}
 	if j.place == shaping.Bed {
@@ -82,23 +85,11 @@ func difference(off int) string {
 func (j job) differs(off gauge.Length) string {
 	switch {
 	case off.Sign() < 0:
-		return j.fine(off.Neg()) + " less"
+		return j.spec.fine(off.Neg()) + " less"
 	case off.IsZero():
 		return "no difference"
 	}
-	return j.fine(off) + " more"
-}
-
-// fine returns a length in the spec's unit to a tenth of a millimetre or a hundredth of an
-// inch.
-func (j job) fine(l gauge.Length) string {
-	switch j.spec.Units {
-	case gauge.Millimetre:
-		return l.Format(gauge.Millimetre, 1)
-	case gauge.Inch:
-		return l.Format(gauge.Inch, 2)
-	}
-	return l.Format(gauge.Centimetre, 2)
+	return j.spec.fine(off) + " more"
 }
 
 // upper returns the text with a capital at its beginning.

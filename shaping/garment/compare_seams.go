@@ -90,7 +90,7 @@ func (j job) armholes(front, back, sleeve Piece) Check {
 		c.Within = longer(capTolerance(), j.gauge.Height(1))
 		c.Passed = c.Off().Abs().Cmp(c.Within) <= 0
 		c.Says = fmt.Sprintf("Cap of %s: %s along its edge, the armhole has %s along front and back%s: %s",
-			plural.Rows(c.First.Count), j.fine(c.First.Length), j.fine(armhole), eased, j.differs(c.Off()))
+			plural.Rows(c.First.Count), j.spec.fine(c.First.Length), j.spec.fine(armhole), eased, j.differs(c.Off()))
 		if c.Passed && c.Off().Abs().Cmp(capTolerance()) > 0 {
 			c.Says += ", the nearest that whole rows allow"
 		}
@@ -102,7 +102,7 @@ func (j job) armholes(front, back, sleeve Piece) Check {
 	c.Within = straightTolerance()
 	c.Passed = c.Off().Abs().Cmp(c.Within) <= 0
 	c.Says = fmt.Sprintf("Top of the sleeve: %s, %s, the armhole has %s along front and back%s: %s.",
-		plural.Stitches(count), j.fine(c.First.Length), j.fine(armhole), eased, j.differs(c.Off()))
+		plural.Stitches(count), j.spec.fine(c.First.Length), j.spec.fine(armhole), eased, j.differs(c.Off()))
 	if !c.Passed {
 		c.Says += fmt.Sprintf(" With a top of %s it would fit.", j.spec.nearly(c.Second.Length))
 	}

@@ -42,7 +42,7 @@ func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal) Che
 	c.First.Length = gauge.Millimetres(length.Millimetres().Mul(hundred.Add(percent)).Div(hundred))
 	c.Passed = c.Off().Sign() >= 0
 	c.Says = fmt.Sprintf("%s: %s round, stretched by %s %% %s, the %s %s: %s.", upper(c.First.Of),
-		j.fine(length), percent, j.fine(c.First.Length), c.Second.Of, j.fine(c.Second.Length), j.differs(c.Off()))
+		j.spec.fine(length), percent, j.spec.fine(c.First.Length), c.Second.Of, j.spec.fine(c.Second.Length), j.differs(c.Off()))
 	if !c.Passed {
 		const places = 0
 		needed := c.Second.Length.Millimetres().Mul(hundred).Div(length.Millimetres()).Sub(hundred).RoundCeil(places)

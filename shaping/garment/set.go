@@ -29,7 +29,7 @@ func (s Set) Failed() []Check {
 }
 
 // Jumper plans front, back and two sleeves from one spec, knits them, and checks that they
-// fit together, the wearer and the bed. A check that fails is among the warnings of the
+// fit together, the wearer and the bed. A spec without sleeves gives front and back. A check that fails is among the warnings of the
 // pieces concerned, or, where the spec asks for it, an [*Error] of the kind [ErrCheck].
 // It returns the same kinds of errors as [Front] besides.
 func Jumper(s Spec) (Set, error) {
@@ -45,13 +45,17 @@ func Jumper(s Spec) (Set, error) {
 	if err != nil {
 		return Set{}, err
 	}
-	right, err := newSleeve(j, shaping.Right, front, back)
-	if err != nil {
-		return Set{}, err
+	pieces := []Piece{front, back}
+	if s.Sleeve != nil {
+		right, err := newSleeve(j, shaping.Right, front, back)
+		if err != nil {
+			return Set{}, err
+		}
+		left := right
+		left.Work.Name = sleeveName(shaping.Left)
+		pieces = append(pieces, right, left)
 	}
-	left := right
-	left.Work.Name = sleeveName(shaping.Left)
-	return checked(j, Set{Pieces: []Piece{front, back, right, left}})
+	return checked(j, Set{Pieces: pieces})
 }
 
 // checked adds the checks to a set.

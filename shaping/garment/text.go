@@ -28,6 +28,17 @@ func (s Spec) rounded(l gauge.Length, round func(decimal.Decimal, int32) decimal
 	return gauge.Centimetres(round(l.Centimetres(), 1)).Format(gauge.Centimetre, 1)
 }
 
+// fine returns the length to a tenth of a millimetre or a hundredth of an inch.
+func (s Spec) fine(l gauge.Length) string {
+	switch s.Units {
+	case gauge.Millimetre:
+		return l.Format(gauge.Millimetre, 1)
+	case gauge.Inch:
+		return l.Format(gauge.Inch, 2)
+	}
+	return l.Format(gauge.Centimetre, 2)
+}
+
 // text returns the length as it was given, in the spec's unit.
 func (s Spec) text(l gauge.Length) string { return s.exact(l, decimal.Decimal.Round) }
 
