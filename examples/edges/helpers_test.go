@@ -1,10 +1,10 @@
 package main
 
 import (
-	"bytes"
 	"encoding/json"
 	"strings"
 
+	"example.com/walewise/internal/sample/sampletest"
 	"example.com/walewise/shaping"
 )
 
@@ -14,11 +14,7 @@ type tester interface {
 	Fatalf(format string, args ...any)
 }
 
-func runEdges(stdin string, args ...string) (stdout, stderr string, err error) {
-	var out, messages bytes.Buffer
-	err = run(args, strings.NewReader(stdin), &out, &messages)
-	return out.String(), messages.String(), err
-}
+var runEdges = sampletest.Command(run).Run
 
 // answered is an answer as a script reads it.
 type answered struct {

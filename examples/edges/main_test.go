@@ -5,25 +5,15 @@ import (
 	"errors"
 	"io"
 	"os"
-	"os/exec"
 	"strings"
-	"syscall"
 	"testing"
 
 	"example.com/walewise/internal/command"
 	"example.com/walewise/internal/golden"
+	"example.com/walewise/internal/sample/sampletest"
 )
 
-// asCommand is the environment variable that makes the test binary the command.
-const asCommand = "EDGES_AS_COMMAND"
-
-func TestMain(m *testing.M) {
-	if os.Getenv(asCommand) == "1" {
-		main()
-		return
-	}
-	os.Exit(m.Run())
-}
+func TestMain(m *testing.M) { sampletest.Main(m, main) }
 
 func requests(t testing.TB) string {
 	t.Helper()
@@ -51,11 +41,7 @@ func TestForms(t *testing.T) {
 }
 
 func TestHelp(t *testing.T) {
-	out, messages, err := runEdges("", "-h")
-	if !errors.Is(err, command.ErrHelp) || out != "" {
-		t.Errorf("error %v, printed %q", err, out)
-	}
-	golden.Check(t, "testdata/help.golden", []byte(messages))
+	sampletest.Command(run).Help(t)
 	if a := ask(t, sample); a.Error != "" || string(a.ID) != `"n1"` {
 		t.Errorf("the sample request is answered with %+v", a)
 	}
@@ -149,44 +135,18 @@ func TestBrokenEnds(t *testing.T) {
 }
 
 func TestExitStatus(t *testing.T) {
-	binary, err := os.Executable()
-	if err != nil {
-		t.Fatal(err)
-	}
 	folder, err := os.Open(".")
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer folder.Close()
-	for _, c := range []struct {
-		args   string
-		stdin  io.Reader
-		status int
-		says   string
-	}{
-		{"", strings.NewReader(sample), 0, ""},
-		{"", strings.NewReader("nonsense\n"), 0, ""},
-		{"-as text", strings.NewReader(""), 0, ""},
-		{"-h", strings.NewReader(""), 0, "edges reads"},
-		{"", folder, 1, "edges: "},
-		{"-as poem", strings.NewReader(sample), 2, "edges: -as"},
-		{"file", strings.NewReader(sample), 2, "edges: unexpected"},
-	} {
-		cmd := exec.Command(binary, strings.Fields(c.args)...)
-		cmd.Env = append(os.Environ(), asCommand+"=1")
-		var messages bytes.Buffer
-		cmd.Stdin, cmd.Stderr = c.stdin, &messages
-		err := cmd.Run()
-		if errors.Is(err, syscall.ENOEXEC) {
-			t.Skip("an emulated program cannot start itself") // as on arm64 in .ci/long
-		}
-		if exit, ok := errors.AsType[*exec.ExitError](err); err != nil && !ok {
-			t.Fatal(err)
-		} else if got := cmd.ProcessState.ExitCode(); got != c.status {
-			t.Errorf("%q: exit status %d, want %d (%v)", c.args, got, c.status, exit)
-		}
-		if !strings.HasPrefix(messages.String(), c.says) || c.says == "" && messages.Len() > 0 {
-			t.Errorf("%q: said %q, want %q first", c.args, messages.String(), c.says)
-		}
-	}
+	sampletest.Exits(t, []sampletest.Exit{
+		{Args: "", Stdin: strings.NewReader(sample), Status: 0, Says: ""},
+		{Args: "", Stdin: strings.NewReader("nonsense\n"), Status: 0, Says: ""},
+		{Args: "-as text", Stdin: strings.NewReader(sample), Status: 0, Says: ""},
+		{Args: "-h", Stdin: strings.NewReader(""), Status: 0, Says: "edges reads"},
+		{Args: "", Stdin: folder, Status: 1, Says: "edges: "},
+		{Args: "-as poem", Stdin: strings.NewReader(sample), Status: 2, Says: "edges: -as"},
+		{Args: "file", Stdin: strings.NewReader(sample), Status: 2, Says: "edges: unexpected"},
+	})
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -56,7 +55,7 @@ func TestReadmeIsTrue(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	shown := readme(t, "from the demo")
+	shown := sampletest.Readme(t, "from the demo")
 	if len(shown) < 200 || !strings.Contains(out, shown) {
 		t.Errorf("README shows what the demo does not print:\n%s", shown)
 	}
@@ -68,24 +67,9 @@ func TestReadmeIsTrue(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got, want := readme(t, "from the cloth"), picture(piece); got != want {
+	if got, want := sampletest.Readme(t, "from the cloth"), picture(piece); got != want {
 		t.Errorf("README's picture is not the cloth, which is\n%s", want)
 	}
-}
-
-// readme returns the block that follows a mark in README.
-func readme(t *testing.T, mark string) string {
-	t.Helper()
-	text, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	_, rest, ok := strings.Cut(strings.ReplaceAll(string(text), "\r\n", "\n"), "<!-- "+mark+" -->\n```text\n")
-	shown, _, closed := strings.Cut(rest, "```")
-	if !ok || !closed {
-		t.Fatalf("README has no block %q", mark)
-	}
-	return shown
 }
 
 // picture draws the left half of the piece from the heights of its wales, a

@@ -11,9 +11,10 @@ import (
 )
 
 // capShape is one edge of a set-in cap above the stitches taken off at the underarm, in a
-// box of its own: level at the underarm, steep, and sloping where a few stitches at a time
-// lead over to the flat top. Common practice, no source.
-const capShape = "M 0 60 C 18 60 20 18 40 0"
+// box of its own: almost level at the underarm, where it goes on from the stitches taken off
+// there, then steep, then sloping, so that a few stitches at a time lead over to the flat
+// top. Common practice, no source.
+const capShape = "M 0 60 C 12 56 18 20 40 0"
 
 // lowestCap is how many rows a set-in cap has at least: for the stitches taken off at both
 // underarms and a step above them.

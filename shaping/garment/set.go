@@ -63,7 +63,7 @@ func checked(j job, s Set) (Set, error) {
 	s.Checks = j.checks(s)
 	for _, c := range s.Failed() {
 		if c.Severity == AsError {
-			return Set{}, &Error{Field: c.Field, Want: fmt.Sprintf("%s With checks.%s warning it is planned all the same.", c.Says, c.Name), Err: ErrCheck}
+			return Set{}, &Error{Field: c.Field, Want: fmt.Sprintf("%s To plan it all the same, set checks.%s to warning.", c.Says, c.Name), Err: ErrCheck}
 		}
 		for i, p := range s.Pieces {
 			if slices.Contains(c.Pieces, p.Name()) {

@@ -112,10 +112,10 @@ func checkSleeve(s Spec) error {
 	switch {
 	case !v.Cap.IsValid():
 		return &Error{Field: "sleeve.cap", Given: v.Cap.String(), Want: "straight or set-in", Err: ErrSpec}
-	case band.Add(v.Plain.Mul(2)).Cmp(v.Length) > 0 && v.Plain.Sign() > 0:
-		return s.fitError("sleeve.plain", v.Plain, "twice, with the band, longer than the sleeve: at most "+s.limit(halfLength(v.Length.Sub(band))))
 	case band.Cmp(v.Length) > 0:
 		return s.fitError("sleeve.band", band, "longer than the sleeve: at most "+s.limit(v.Length))
+	case band.Add(v.Plain.Mul(2)).Cmp(v.Length) > 0:
+		return s.fitError("sleeve.plain", v.Plain, "twice, with the band, longer than the sleeve: at most "+s.limit(halfLength(v.Length.Sub(band))))
 	case v.Flat.Or(gauge.Length{}).Cmp(v.Top) > 0:
 		return s.fitError("sleeve.flat", v.Flat.Or(gauge.Length{}), "wider than the sleeve: at most "+s.limit(v.Top))
 	}
@@ -280,6 +280,10 @@ func (s *sleeve) warnings() []string {
 		return list
 	}
 	list = apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
+	if depth := s.spec.Armhole.Depth; s.gauge.Height(s.heights.Cap).Cmp(depth) > 0 {
+		list = append(list, fmt.Sprintf("The cap is %s high, the armhole %s deep: it will not lie smoothly. A wider sleeve.top or less sleeve.ease makes it lower.",
+			s.spec.nearly(s.gauge.Height(s.heights.Cap)), s.spec.text(depth)))
+	}
 	if !inset {
 		list = append(list, "The cap is set into a straight armhole: without an inset a straight top is usual.")
 	}

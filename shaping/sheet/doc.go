@@ -15,7 +15,9 @@
 // needles and how many rows to knit, and ends with the reading after, the needles
 // in work and their number. For the hand it begins with the row and its side, RS or
 // WS, and speaks of stitches from where the row starts. Entries that repeat are
-// gathered, with a box to tick for each time. The second half is written out.
+// gathered, with a box to tick for each time, and those at two distances in turn. The
+// second half is written out. [WriteSet] does this for every piece of a garment, after a
+// table of the pieces, the checks between them and the order of joining.
 //
 // # Exactness
 //

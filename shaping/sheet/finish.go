@@ -31,6 +31,17 @@ func (s *writer) finish() {
 	} else {
 		s.joinSleeve()
 	}
+}
+
+// joiningOrder says in which order this piece is joined to the others. Common practice, no source.
+func (s *writer) joiningOrder() {
+	if s.halved() {
+		s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides.")
+	}
+}
+
+// takeCare writes the dangers of tools and of the finished piece.
+func (s *writer) takeCare() {
 	s.heading("Take care")
 	for _, caution := range s.voice.cautions() {
 		s.para("  ", caution)
@@ -47,12 +58,7 @@ func (s *writer) joinShoulders() {
 	s.joinUnderarms("the sleeves")
 	s.para("  ", fmt.Sprintf("Worn, this piece's right half lies on the wearer's %v: it joins the left half of a %s %s.",
 		s.lies(shaping.Right), s.counterpart(), s.voice.seen()))
-	s.para("  ", "Joining order: "+joiningOrder+".")
 }
-
-// joiningOrder is the order in which the pieces of a garment are joined. Common practice,
-// no source.
-const joiningOrder = "one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides"
 
 // joinUnderarms says what becomes of underarms that stayed live.
 func (s *writer) joinUnderarms(others string) {

@@ -11,12 +11,16 @@ import (
 	"example.com/walewise/shaping/garment"
 )
 
-func (s *writer) head() {
+func (s *writer) title() {
 	title := clean(s.piece.Spec.Title)
 	if title == "" {
 		title = "A garment"
 	}
 	s.line("%s", title)
+}
+
+// kind says what the piece is and how it is worked.
+func (s *writer) kind() {
 	s.para("", capital(s.work.Name)+", "+s.voice.view())
 }
 

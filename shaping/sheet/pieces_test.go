@@ -3,6 +3,7 @@ package sheet_test
 import (
 	"bytes"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -208,4 +209,193 @@ func onePanel(rt *rapid.T) order.Outline {
 	p.LastRow = row + draw("rows", 0, 9)
 	o.Panels = shaping.Tree{p}
 	return o
+}
+
+// fashioned returns fashioned steps at the first row and then after each distance.
+func fashioned(stitches, first int, distances ...int) shaping.Schedule {
+	steps := shaping.Schedule{{Row: first, Stitches: stitches, Method: shaping.Fashioned}}
+	for _, apart := range distances {
+		first += apart
+		steps = append(steps, shaping.Step{Row: first, Stitches: stitches, Method: shaping.Fashioned})
+	}
+	return steps
+}
+
+// by returns the steps worked by another method.
+func by(method shaping.Method, steps shaping.Schedule) shaping.Schedule {
+	return steps.By(method, method)
+}
+
+// sleeveOf plans and knits a piece of one panel with the same steps at both edges.
+func sleeveOf(t testing.TB, place shaping.Place, castOn, rows int, steps shaping.Schedule) garment.Piece {
+	t.Helper()
+	return panelOf(t, place, castOn, rows, steps, steps)
+}
+
+// panelOf plans and knits a piece of one panel.
+func panelOf(t testing.TB, place shaping.Place, castOn, rows int, left, right shaping.Schedule) garment.Piece {
+	t.Helper()
+	front, err := garment.Front(spec())
+	if err != nil {
+		t.Fatal(err)
+	}
+	work, err := order.Arrange(order.Outline{
+		Name: "right sleeve", Place: place, Carriage: shaping.Right,
+		Panels: shaping.Tree{{Name: shaping.Body, FirstRow: 1, LastRow: rows, Needles: shaping.Centred(castOn), Left: left, Right: right}},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	cloth, err := bed.Knit(work)
+	if err != nil {
+		t.Fatal(err)
+	}
+	piece := garment.Piece{Work: work, Cloth: cloth, Gauge: front.Gauge}
+	piece.Spec.Setup.On = place
+	return piece
+}
+
+// Equal steps at equal distances are one entry, however far apart they are, and so are
+// those at two distances in turn and a last one followed by other rows.
+func TestStepsAreGathered(t *testing.T) {
+	tens := []int{10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10}
+	for _, c := range []struct {
+		name        string
+		place       shaping.Place
+		rows        int
+		steps       shaping.Schedule
+		boxes, says string
+	}{
+		{"14 times every 10th row", shaping.Bed, 160, fashioned(1, 11, tens...), "[ ] x 14",
+			"14 times, at counter 010, 020, 030, 040, 050, 060, 070, 080, 090, 100, 110, 120, 130, 140: increase 1 at each end: "},
+		{"every 10th row", shaping.Bed, 160, fashioned(1, 11, tens...), "[ ] x 14", "Each time knit 10 rows."},
+		{"a short end", shaping.Bed, 144, fashioned(1, 11, tens...), "[ ] x 14", "Each time knit 10 rows, the last time 4 rows."},
+		{"5th and 6th row in turn", shaping.Bed, 60, fashioned(1, 11, 5, 6, 5, 6), "[ ][ ][ ][ ][ ]", "Each time knit 5 rows and 6 rows in turn."},
+		{"in turn with a long end", shaping.Bed, 40, fashioned(-1, 11, 5, 6, 5, 6), "[ ][ ][ ][ ][ ]", "Each time knit 5 rows and 6 rows in turn, the last time 8 rows."},
+		{"in the hand", shaping.Hand, 160, fashioned(1, 11, tens...), "[ ] x 14", "k2, m1, k to last 2 sts, m1, k2. Each time then work 9 rows even."},
+		{"in WS rows", shaping.Hand, 160, fashioned(1, 12, tens...), "[ ] x 14", "p2, m1, p to last 2 sts, m1, p2. Each time then work 9 rows even."},
+		{"in turn in the hand", shaping.Hand, 60, fashioned(1, 11, 4, 6, 4, 6), "[ ][ ][ ][ ][ ]", "Each time then work 3 rows even and work 5 rows even in turn"},
+	} {
+		piece := sleeveOf(t, c.place, 40, c.rows, c.steps)
+		text := sheetOfPiece(t, piece)
+		if err := compare(text, piece); err != nil {
+			t.Errorf("%s: %v", c.name, err)
+		}
+		found := false
+		for _, line := range lines(text) {
+			found = found || strings.HasPrefix(line, c.boxes) && strings.Contains(line, c.says)
+		}
+		if !found {
+			t.Errorf("%s: no line with %s says %q:\n%s", c.name, c.boxes, c.says, text)
+		}
+	}
+}
+
+// Different steps at the two edges can meet in one row, and an increase can find few
+// stitches there.
+func TestRowsOfTwoSteps(t *testing.T) {
+	for _, c := range []struct {
+		name        string
+		place       shaping.Place
+		castOn      int
+		left, right shaping.Schedule
+		says        string
+	}{
+		{"increase, then hold", shaping.Hand, 20, by(shaping.Hold, fashioned(-3, 5)), fashioned(1, 5),
+			"K2, m1, k15, leaving 3 sts unworked at the left edge."},
+		{"bind off, then increase", shaping.Hand, 20, fashioned(1, 5), by(shaping.BindOff, fashioned(-3, 5)),
+			"BO 3 sts at the right edge, k to last 2 sts, m1, k2."},
+		{"decrease, then increase", shaping.Hand, 20, fashioned(1, 5), fashioned(-1, 5), "K1, ssk, k to last 2 sts, m1, k2."},
+		{"increase, then decrease", shaping.Hand, 20, fashioned(-1, 4), fashioned(1, 4), "P1, p2tog, p to last 2 sts, m1, p2."},
+		{"increases over few stitches", shaping.Hand, 3, fashioned(1, 5), fashioned(1, 5), "K2, m1, k to last 1 st, m1, k1."},
+		{"decrease and increase", shaping.Bed, 20, fashioned(1, 5), fashioned(-1, 5),
+			"Decrease 1 at the right edge: move R8-R10 one needle to the left; push the empty R10 out of work. " +
+				"Increase 1 at the left edge: move L10-L8 one needle to the left; fill the empty L8 with the purl bar of the neighbour."},
+		{"increases over few needles", shaping.Bed, 4, fashioned(1, 5), fashioned(1, 5),
+			"Increase 1 at the right edge: move L1-R2 one needle to the right; fill the empty L1 with the purl bar of the neighbour. " +
+				"Increase 1 at the left edge: move L2-R1 one needle to the left; fill the empty R1 with the purl bar of the neighbour."},
+	} {
+		piece := panelOf(t, c.place, c.castOn, 5, c.left, c.right)
+		text := sheetOfPiece(t, piece)
+		if err := compare(text, piece); err != nil {
+			t.Errorf("%s: %v", c.name, err)
+		}
+		if !strings.Contains(strings.Join(lines(text), "\n"), c.says) {
+			t.Errorf("%s: no line says %q:\n%s", c.name, c.says, strings.Join(lines(text), "\n"))
+		}
+	}
+}
+
+// A cap worked by any method can be followed. What is held at its underarms is put away
+// before the edge is decreased, and what is held at its top later.
+func TestCapsAreEnough(t *testing.T) {
+	hold := garment.Pair{Several: shaping.Hold, Single: shaping.Fashioned}
+	for _, place := range []shaping.Place{shaping.Bed, shaping.Hand} {
+		for _, pair := range []garment.Pair{hold, garment.By(shaping.Hold), garment.By(shaping.BindOff)} {
+			s := jumper()
+			s.Setup.On, s.Methods.Armhole = place, pair
+			piece, err := garment.Sleeve(s, shaping.Left)
+			if err != nil {
+				t.Errorf("%v, %v: %v", place, pair, err)
+				continue
+			}
+			text := sheetOfPiece(t, piece)
+			if err := compare(text, piece); err != nil {
+				t.Errorf("%v, %v: %v", place, pair, err)
+			}
+			away := map[shaping.Place]string{shaping.Bed: "Hang a small weight", shaping.Hand: "that wait"}[place]
+			if n := strings.Count(strings.Join(lines(text), "\n"), away); pair == hold && n != 4 {
+				t.Errorf("%v: held stitches are put away %d times, want twice at each edge", place, n)
+			}
+		}
+	}
+}
+
+// A half of a back lies at the other side of the wearer than one of a front that is seen
+// alike, and joins the half beside it then.
+func TestHalvesAreWorn(t *testing.T) {
+	for _, c := range []struct {
+		place      shaping.Place
+		name, says string
+	}{
+		{shaping.Bed, "front", "this piece's right half lies on the wearer's right: it joins the left half of a back knitted with the purl side facing you."},
+		{shaping.Bed, "back", "this piece's right half lies on the wearer's left: it joins the left half of a front knitted with the purl side facing you."},
+		{shaping.Hand, "front", "this piece's right half lies on the wearer's left: it joins the left half of a back as you look at its RS."},
+		{shaping.Hand, "back", "this piece's right half lies on the wearer's right: it joins the left half of a front as you look at its RS."},
+	} {
+		s := jumper()
+		s.Setup.On = c.place
+		piece, err := pieces(s)[c.name]()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if text := strings.Join(strings.Fields(sheetOfPiece(t, piece)), " "); !strings.Contains(text, c.says) {
+			t.Errorf("%v, %s: the sheet does not say %q", c.place, c.name, c.says)
+		}
+	}
+}
+
+// What is wrong in the sheet of a piece that grows shows when it is followed.
+func TestReaderNoticesFaultsInIncreases(t *testing.T) {
+	steps := fashioned(1, 3, 8, 10, 10)
+	atBed, inHand := sleeveOf(t, shaping.Bed, 40, 37, steps), sleeveOf(t, shaping.Hand, 40, 37, steps)
+	for _, fault := range []struct {
+		name           string
+		piece          garment.Piece
+		wrong, instead string
+	}{
+		{"the wrong needle filled", atBed, "fill the empty L19", "fill the empty L18"},
+		{"the group beside the edge", atBed, "move L19-L17", "move L20-L18"},
+		{"moved inwards", atBed, "L20-L18 one needle to the right", "L20-L18 one needle to the left"},
+		{"a needle too few to fill", atBed, "L20 and R20. Each", "L20 and R20; L21 and R21. Each"},
+		{"the first group elsewhere", atBed, "(first L20-L18", "(first L21-L19"},
+		{"rows of the last time", atBed, "time 6 rows", "time 7 rows"},
+		{"a wrong account", atBed, "40 cast on + 6 increased", "40 cast on + 8 increased"},
+		{"no increase", inHand, "k2, k to last 2 sts", "k2, m1, k to last 2 sts"},
+		{"a stitch too many", inHand, "m1, m1, k2", "m1, k2"},
+		{"in the middle of the row", inHand, "k to last 20 sts, m1, k20", "k to last 2 sts, m1, k2"},
+		{"a knit row purled", inHand, "k2, m1, p to", "k2, m1, k to"},
+	} {
+		checkNoticed(t, sheetOfPiece(t, fault.piece), fault.piece, fault.name, fault.wrong, fault.instead)
+	}
 }

@@ -558,10 +558,17 @@ func TestReaderNoticesFaults(t *testing.T) {
 		{"nothing to turn before", vee, "k1, ssk, k to the turn, turn", "k1, ssk, k to end"},
 	} {
 		text, piece := write(t, fault.spec)
-		if !strings.Contains(text, fault.instead) {
-			t.Errorf("%s: %q is not in the sheet", fault.name, fault.instead)
-		} else if err := compare(strings.Replace(text, fault.instead, fault.wrong, 1), piece); err == nil {
-			t.Errorf("%s is not noticed", fault.name)
-		}
+		checkNoticed(t, text, piece, fault.name, fault.wrong, fault.instead)
+	}
+}
+
+// checkNoticed fails the test if a sheet with something wrong instead of what is printed
+// leads to what was judged.
+func checkNoticed(t *testing.T, text string, piece garment.Piece, name, wrong, instead string) {
+	t.Helper()
+	if !strings.Contains(text, instead) {
+		t.Errorf("%s: %q is not in the sheet", name, instead)
+	} else if err := compare(strings.Replace(text, instead, wrong, 1), piece); err == nil {
+		t.Errorf("%s is not noticed", name)
 	}
 }

@@ -49,6 +49,9 @@ type voice interface {
 	// at so that its sides are left and right as in this one.
 	lowerEdge() string
 	seen() string
+	// across says how wide a span is, under the heading that columns returns.
+	across(s shaping.Span) string
+	columns() string
 	// cautions are the dangers of the tools.
 	cautions() []string
 }

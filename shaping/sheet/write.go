@@ -17,14 +17,34 @@ import (
 // needles, one for the hand by rows, right and wrong sides and stitches. It returns
 // the first error of w, and [ErrPiece] for a piece that was not planned and knitted.
 func Write(w io.Writer, piece garment.Piece) error {
-	rows := piece.Work.Rows
-	if len(rows) == 0 || len(piece.Work.Panels) == 0 || piece.Cloth.Rows() != len(rows) {
+	if !made(piece) {
 		return ErrPiece
 	}
-	s := &writer{page: page{w: w}, piece: piece, work: piece.Work}
+	s := newWriter(&page{w: w}, piece)
+	s.title()
+	s.instructions()
+	s.joiningOrder()
+	s.takeCare()
+	return s.err
+}
+
+// made reports whether a piece was planned and knitted.
+func made(piece garment.Piece) bool {
+	rows := piece.Work.Rows
+	return len(rows) > 0 && len(piece.Work.Panels) > 0 && piece.Cloth.Rows() == len(rows)
+}
+
+// newWriter returns the writer of a piece that was made.
+func newWriter(p *page, piece garment.Piece) *writer {
+	s := &writer{page: p, piece: piece, work: piece.Work}
 	s.voice = s.newVoice()
+	return s
+}
+
+// instructions writes what belongs to one piece alone.
+func (s *writer) instructions() {
 	work := s.ordered()
-	s.head()
+	s.kind()
 	s.sizes()
 	s.needs()
 	s.notes()
@@ -33,7 +53,6 @@ func Write(w io.Writer, piece garment.Piece) error {
 	s.verbatim(work)
 	s.account()
 	s.finish()
-	return s.err
 }
 
 // ErrPiece is returned for a piece that package garment has not made.
@@ -41,7 +60,7 @@ var ErrPiece = errors.New("sheet: the piece was not planned and knitted: make it
 
 // writer writes one piece.
 type writer struct {
-	page
+	*page
 	piece garment.Piece
 	work  shaping.Work
 	voice voice
@@ -55,7 +74,7 @@ type writer struct {
 func (s *writer) ordered() []byte {
 	var text bytes.Buffer
 	order := *s
-	order.page = page{w: &text}
+	order.page = &page{w: &text}
 	order.voice = order.newVoice()
 	order.rows()
 	return text.Bytes()

@@ -1,0 +1,59 @@
+// Command pullover plans a whole pullover and prints how to knit it: front, back and two
+// sleeves, and whether they fit each other, the wearer and the bed. Without sleeves in the
+// spec it is a slipover.
+//
+//	go run ./examples/pullover
+//	go run ./examples/pullover -spec my.json -as csv
+//	go run ./examples/pullover -spec my.json -out pullover
+//	go run ./examples/pullover -check pullover/plan.json
+//
+// Without -spec it plans an embedded demo. With -out it writes everything that -as
+// can print into a folder, and prints the paths of the files. With -check it plans
+// nothing, but knits the pieces of a plan, whoever made it, and prints what becomes
+// of them; that the sizes in the plan are true is not checked.
+//
+// Exit status 0; 1 for a spec, plan or folder that cannot be used, with one line
+// that says why; 2 for wrong usage. Nothing is printed or written unless everything
+// could be made.
+package main
+
+import (
+	_ "embed"
+	"io"
+
+	"example.com/walewise/internal/sample"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+	"example.com/walewise/shaping/sheet"
+)
+
+//go:embed demo.json
+var demo []byte
+
+var program = sample.Program[garment.Set]{
+	Name:  "pullover",
+	Plans: "a whole pullover",
+	Demo:  demo,
+	Plan:  garment.Jumper,
+	Outputs: []sample.Output[garment.Set]{
+		{Form: "json", File: "plan.json", Write: writePlan},
+		{Form: "text", File: "instructions.txt", Write: sheet.WriteSet},
+		{Form: "csv", File: "rows.csv", Write: writeRows},
+	},
+}
+
+func main() { program.Main() }
+
+func writePlan(w io.Writer, pullover garment.Set) error {
+	return plan.Write(w, plan.From(pullover.Pieces...))
+}
+
+// writeRows writes the rows of all pieces into one table.
+func writeRows(w io.Writer, pullover garment.Set) error {
+	var works []shaping.Work
+	for _, piece := range pullover.Pieces {
+		works = append(works, piece.Work)
+	}
+	return sheet.WriteTable(w, works...)
+}
