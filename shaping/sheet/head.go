@@ -85,13 +85,21 @@ func (s *writer) sizes() {
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
 		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), s.fine(size.Asked), s.fine(size.Knitted),
-			s.signed(size.Off()), fmt.Sprintf("%d %s", size.Count, size.Counted), s.fine(size.PlusMinus))
+			s.signed(size.Off()), inWhole(size), s.fine(size.PlusMinus))
 	}
 	for _, size := range s.piece.Sizes {
 		if size.Why != "" {
 			s.para("  * ", fmt.Sprintf("%s, %s off: %s.", s.sizeName(size), s.signed(size.Off()), size.Why))
 		}
 	}
+}
+
+// inWhole says a length in stitches or rows; one along an edge goes through both.
+func inWhole(size garment.Size) string {
+	if size.Name == "capEdge" {
+		return ""
+	}
+	return fmt.Sprintf("%d %s", size.Count, size.Counted)
 }
 
 // armholeEnds says up to where an armhole is measured, if there is one.

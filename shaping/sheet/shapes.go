@@ -43,7 +43,11 @@ func (s *writer) notes() {
 	if s.halved() {
 		s.para("  ", "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder.")
 	} else {
-		s.para("  ", "The cuff, with its band, must stretch over the hand: measure before you cast on.")
+		cuff := "The cuff"
+		if s.piece.Heights.Band > 0 {
+			cuff += ", with its band,"
+		}
+		s.para("  ", cuff+" must stretch over the hand: measure before you cast on.")
 	}
 }
 
