@@ -2,14 +2,6 @@ package shaping
 
 import "fmt"
 
-// The names of the panels that this library makes. A tree may have other names; a plan
-// document may not.
-const (
-	Body      = "body"
-	RightHalf = "right half"
-	LeftHalf  = "left half"
-)
-
 // Panel is a run of neighbouring needles worked over consecutive rows, shaped at
 // its left and its right edge. Rows of the panel and of its steps are rows of the
 // piece.

@@ -13,7 +13,7 @@ import (
 func Work() *rapid.Generator[shaping.Work] {
 	return rapid.Custom(func(t *rapid.T) shaping.Work {
 		w := shaping.Work{
-			Name:   rapid.SampledFrom([]string{"front", "back", "left sleeve", "right sleeve", "left front", "right front"}).Draw(t, "name"),
+			Name:   rapid.SampledFrom([]string{shaping.Front, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve, shaping.LeftFront, shaping.RightFront}).Draw(t, "name"),
 			Place:  rapid.SampledFrom([]shaping.Place{shaping.Bed, shaping.Hand}).Draw(t, "place"),
 			Facing: rapid.SampledFrom([]shaping.Facing{shaping.PurlSide, shaping.KnitSide}).Draw(t, "facing"),
 			Panels: Tree().Draw(t, "panels"),

@@ -1,6 +1,9 @@
 package garment
 
-import "example.com/walewise/gauge"
+import (
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
 
 // Back plans the back of a garment, knits it and returns it: body, armholes and shoulders
 // are those of the front, the neck is its own. Left open it is 2.5 cm deep, and two thirds
@@ -28,7 +31,7 @@ func newBack(j job) (Piece, error) {
 	if flat.Cmp(j.spec.Neck.Width) > 0 {
 		return Piece{}, j.spec.fitError("back.neck.flat", flat, "wider than the neck: at most "+j.spec.limit(j.spec.Neck.Width))
 	}
-	b := newTrunk("back", j)
+	b := newTrunk(shaping.Back, j)
 	b.opening = Neck{Shape: RoundNeck, Width: j.spec.Neck.Width, Depth: neck.Depth, Flat: neck.Flat}
 	b.neckField = "back.neck"
 	return b.plan()

@@ -38,9 +38,9 @@ func (c Check) CountOff() int { return c.First.Count - c.Second.Count }
 
 // checks compares the pieces of a set with each other, the wearer and the bed.
 func (j job) checks(s Set) []Check {
-	front, _ := s.Piece("front")
-	back, _ := s.Piece("back")
-	sleeve, sleeves := s.Piece(sleeveName(shaping.Right))
+	front, _ := s.Piece(shaping.Front)
+	back, _ := s.Piece(shaping.Back)
+	sleeve, sleeves := s.Piece(shaping.RightSleeve)
 	var list []Check
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
 		list = append(list, j.shoulder(front, back, side), j.shoulderHeight(front, back, side))

@@ -21,7 +21,7 @@ func (j job) shoulder(front, back Piece, side shaping.Side) Check {
 	of, with := joinOf(side)
 	first, second := front.shoulder(side), back.shoulder(side.Opposite())
 	c := Check{
-		Name: "shoulders", Pieces: []string{"front", "back"}, Field: "shoulder", What: side.String() + " shoulder",
+		Name: "shoulders", Pieces: []string{shaping.Front, shaping.Back}, Field: "shoulder", What: side.String() + " shoulder",
 		First: j.across(of, first.stitches()), Second: j.across(with, second.stitches()),
 		Passed: first.live == second.live && slices.Equal(first.groups, second.groups), Severity: j.spec.Checks.Shoulders.Or(AsError),
 	}
@@ -43,7 +43,7 @@ func (j job) shoulderHeight(front, back Piece, side shaping.Side) Check {
 	first, second := front.Heights.Top()+front.later(side), back.Heights.Top()+back.later(side.Opposite())
 	tip, other := front.Heights.Tip()+front.later(side), back.Heights.Tip()+back.later(side.Opposite())
 	c := Check{
-		Name: "shoulders", Pieces: []string{"front", "back"}, Field: "shoulder.drop", What: side.String() + " shoulder's height",
+		Name: "shoulders", Pieces: []string{shaping.Front, shaping.Back}, Field: "shoulder.drop", What: side.String() + " shoulder's height",
 		First: j.up(of, first), Second: j.up(with, second), Within: j.gauge.Height(1),
 		Severity: j.spec.Checks.Shoulders.Or(AsError),
 	}
@@ -62,7 +62,7 @@ func (j job) sideSeam(front, back Piece, side shaping.Side) Check {
 	of, with := fmt.Sprintf("front, %v edge", side), fmt.Sprintf("back, %v edge", side.Opposite())
 	first, second := front.sideRows(side), back.sideRows(side.Opposite())
 	c := Check{
-		Name: "sides", Pieces: []string{"front", "back"}, Field: "body.length", What: side.String() + " side",
+		Name: "sides", Pieces: []string{shaping.Front, shaping.Back}, Field: "body.length", What: side.String() + " side",
 		First: j.up(of, first), Second: j.up(with, second), Within: j.gauge.Height(1),
 		Severity: j.spec.Checks.Sides.Or(AsError),
 	}
@@ -76,7 +76,7 @@ func (j job) sideSeam(front, back Piece, side shaping.Side) Check {
 func (j job) armholes(front, back, sleeve Piece) Check {
 	armhole, ease := armholeLength(front, back), j.spec.Sleeve.Ease
 	c := Check{
-		Name: "armholes", Pieces: []string{sleeve.Name(), sleeveName(shaping.Left)}, Field: "sleeve.top", What: "sleeve into armhole",
+		Name: "armholes", Pieces: []string{shaping.RightSleeve, shaping.LeftSleeve}, Field: "sleeve.top", What: "sleeve into armhole",
 		Second:   Measured{Of: "armhole", Length: armhole.Add(ease)},
 		Severity: j.spec.Checks.Armholes.Or(AsWarning),
 	}

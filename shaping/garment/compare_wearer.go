@@ -12,7 +12,7 @@ import (
 func (j job) head(front, back Piece) Check {
 	opening := front.NeckLength().Add(back.NeckLength())
 	return j.opening(Check{
-		Name: "neck", Pieces: []string{"front", "back"}, Field: "neck.width", What: "neck over the head",
+		Name: "neck", Pieces: []string{shaping.Front, shaping.Back}, Field: "neck.width", What: "neck over the head",
 		First: Measured{Of: "neck opening"}, Second: Measured{Of: "head", Length: j.spec.Head},
 		Severity: j.spec.Checks.Neck.Or(AsWarning),
 	}, opening, j.spec.Neck.Stretch)
@@ -22,7 +22,7 @@ func (j job) head(front, back Piece) Check {
 func (j job) hand(sleeve Piece) Check {
 	stitches := sleeve.Widths.CastOn - 2*sleeve.Widths.Seam
 	return j.opening(Check{
-		Name: "cuff", Pieces: []string{sleeve.Name(), sleeveName(shaping.Left)}, Field: "sleeve.cuff", What: "cuff over the hand",
+		Name: "cuff", Pieces: []string{shaping.RightSleeve, shaping.LeftSleeve}, Field: "sleeve.cuff", What: "cuff over the hand",
 		First: Measured{Of: "cuff", Count: stitches, Counted: "stitches"}, Second: Measured{Of: "hand", Length: j.spec.Hand},
 		Severity: j.spec.Checks.Cuff.Or(AsWarning),
 	}, j.gauge.Width(stitches), j.spec.Sleeve.Stretch)

@@ -52,7 +52,7 @@ func Jumper(s Spec) (Set, error) {
 			return Set{}, err
 		}
 		left := right
-		left.Work.Name = sleeveName(shaping.Left)
+		left.Work.Name = shaping.LeftSleeve
 		pieces = append(pieces, right, left)
 	}
 	return checked(j, Set{Pieces: pieces})

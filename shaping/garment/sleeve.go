@@ -73,7 +73,12 @@ func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
 }
 
 // sleeveName returns the name of the sleeve for one arm.
-func sleeveName(side shaping.Side) string { return side.String() + " sleeve" }
+func sleeveName(side shaping.Side) string {
+	if side == shaping.Left {
+		return shaping.LeftSleeve
+	}
+	return shaping.RightSleeve
+}
 
 // armholeLength returns the length along an armhole, front and back together: the mean of
 // the two armholes, of which one may be a row longer.

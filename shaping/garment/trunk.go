@@ -18,7 +18,7 @@ func Front(s Spec) (Piece, error) {
 }
 
 func newFront(j job) (Piece, error) {
-	f := newTrunk("front", j)
+	f := newTrunk(shaping.Front, j)
 	f.neckField = "neck"
 	return f.plan()
 }

@@ -149,7 +149,7 @@ func (f *trunk) flat(neck int) int {
 		switch f.opening.Shape {
 		case RoundNeck:
 			thirds := 1
-			if f.name == "back" {
+			if f.name == shaping.Back {
 				thirds = 2
 			}
 			want = f.gauge.Stitches(f.opening.Width.Mul(thirds)).Div(3)

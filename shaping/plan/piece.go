@@ -83,7 +83,7 @@ func (s *stepForm) check(n *node) error {
 
 // The names of pieces and of panels are fixed.
 var (
-	pieceNames = []string{"front", "back", "left sleeve", "right sleeve", "left front", "right front"}
+	pieceNames = []string{shaping.Front, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve, shaping.LeftFront, shaping.RightFront}
 	panelNames = []string{shaping.Body, shaping.RightHalf, shaping.LeftHalf}
 )
 

@@ -1,10 +1,6 @@
 package sheet
 
-import (
-	"strings"
-
-	"example.com/walewise/shaping"
-)
+import "example.com/walewise/shaping"
 
 // What kind of piece it is: a front or a back has halves, a sleeve has none.
 
@@ -12,24 +8,19 @@ import (
 func (s *writer) halved() bool { return len(s.work.Panels) > 1 }
 
 // isBack reports whether a piece with halves lies behind whoever wears it.
-func (s *writer) isBack() bool { return s.work.Name == back }
+func (s *writer) isBack() bool { return s.work.Name == shaping.Back }
 
 // isSleeve reports whether the piece is set into an armhole.
-func (s *writer) isSleeve() bool { return strings.HasSuffix(s.work.Name, sleeve) }
-
-// What pieces are called; a sleeve has its side before that.
-const (
-	front  = "front"
-	back   = "back"
-	sleeve = "sleeve"
-)
+func (s *writer) isSleeve() bool {
+	return s.work.Name == shaping.LeftSleeve || s.work.Name == shaping.RightSleeve
+}
 
 // counterpart returns what the shoulders of a piece join.
 func (s *writer) counterpart() string {
 	if s.isBack() {
-		return front
+		return shaping.Front
 	}
-	return back
+	return shaping.Back
 }
 
 // lies returns the side of the wearer on which one side of the piece lies, as it is seen
