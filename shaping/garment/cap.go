@@ -14,7 +14,7 @@ import (
 // box of its own: almost level at the underarm, where it goes on from the stitches taken off
 // there, then steep, then sloping, so that a few stitches at a time lead over to the flat
 // top. Common practice, no source.
-const capShape = "M 0 60 C 12 56 18 20 40 0"
+const capShape = "M 0 60 C 14 54 16 16 40 0"
 
 // lowestCap is how many rows a set-in cap has at least: for the stitches taken off at both
 // underarms and a step above them.
@@ -153,17 +153,42 @@ func (c capTry) better(than capTry) bool {
 		cmp.Compare(c.off, than.off), cmp.Compare(c.rows, than.rows)) < 0
 }
 
-// nearestKnitted chooses rows and steps, beginning at the rows of the drawing. The length
-// of the steps is off that of the drawing by less than a stitch and a row: where the
-// drawing alone is further off, none is nearer.
+// nearestKnitted chooses rows and steps, beginning at the rows of the drawing, among those
+// that follow it as closely as other edges do; if none of them has the wanted length within
+// the tolerance, also among some that follow it less closely.
 func (s *sleeve) nearestKnitted(drawn func(int) float64, start int) error {
+	best := capTry{off: math.Inf(1)}
+	for _, part := range []float64{sayable, roughly} {
+		var err error
+		if best, err = s.nearestOf(part, drawn, start); err != nil {
+			return err
+		}
+		if best.off <= capTolerance().Millimetres().InexactFloat64() {
+			break
+		}
+	}
+	c := &s.cap
+	c.traced, c.drawing.rows, s.heights.Cap = best.steps, best.rows, best.rows
+	var err error
+	c.drawing.edge, err = s.boxed(c.drawing.edge, c.drawing.stitches, c.drawing.rows)
+	return err
+}
+
+// roughly is how much more area than the least, as a part of it, the steps of a cap may
+// have for the sake of its length.
+const roughly = 0.25
+
+// nearestOf returns the best of the caps by steps whose area is greater than the least by
+// no more than the given part. The length of the steps is off that of the drawing by less
+// than a stitch and a row: where the drawing alone is further off, none is nearer.
+func (s *sleeve) nearestOf(part float64, drawn func(int) float64, start int) (capTry, error) {
 	slack := s.gauge.Width(1).Add(s.gauge.Height(1)).Add(capTolerance()).Millimetres().InexactFloat64()
 	best := capTry{off: math.Inf(1)}
 	try := func(rows int) (further bool, err error) {
 		if rows < lowestCap || rows > curve.MaxRows || math.Abs(drawn(rows)-s.cap.wanted) > best.off+slack {
 			return false, nil
 		}
-		tries, err := s.caps(rows)
+		tries, err := s.caps(rows, part)
 		for _, t := range tries {
 			if t.better(best) {
 				best = t
@@ -175,32 +200,28 @@ func (s *sleeve) nearestKnitted(drawn func(int) float64, start int) error {
 		var err error
 		if more {
 			if more, err = try(up); err != nil {
-				return err
+				return best, err
 			}
 		}
 		if less {
 			if less, err = try(down); err != nil {
-				return err
+				return best, err
 			}
 		}
 	}
-	c := &s.cap
-	c.traced, c.drawing.rows, s.heights.Cap = best.steps, best.rows, best.rows
-	var err error
-	c.drawing.edge, err = s.boxed(c.drawing.edge, c.drawing.stitches, c.drawing.rows)
-	return err
+	return best, nil
 }
 
-// caps returns caps of so many rows by the ways to follow the drawing: those of few
-// phrases that are as near to it as the default wording, or nearer.
-func (s *sleeve) caps(rows int) ([]capTry, error) {
+// caps returns caps of so many rows by the ways to follow the drawing with an area that is
+// greater than the least by no more than the given part.
+func (s *sleeve) caps(rows int, part float64) ([]capTry, error) {
 	d := s.cap.drawing
 	d.rows = rows
 	drawn, err := d.edge.In(d.stitches, d.rows)
 	if err != nil {
 		return nil, err
 	}
-	ways, err := d.ways(drawn)
+	ways, err := d.ways(drawn, part)
 	var tries []capTry
 	for _, way := range ways {
 		steps := way.Schedule.By(d.methods.Several, d.methods.Single)

@@ -76,7 +76,7 @@ func (j job) up(of string, rows int) Measured {
 // difference says how two counts differ.
 func difference(off int) string {
 	if off == 0 {
-		return "no difference"
+		return "equal"
 	}
 	return fmt.Sprintf("%d apart", max(off, -off))
 }

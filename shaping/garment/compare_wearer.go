@@ -46,7 +46,8 @@ func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal) Che
 	if !c.Passed {
 		const places = 0
 		needed := c.Second.Length.Millimetres().Mul(hundred).Div(length.Millimetres()).Sub(hundred).RoundCeil(places)
-		c.Says += fmt.Sprintf(" It does not pass: it would have to stretch by %s %%; widen it, or plan an opening that closes.", needed)
+		round := gauge.Millimetres(c.Second.Length.Millimetres().Mul(hundred).Div(hundred.Add(percent)))
+		c.Says += fmt.Sprintf(" It does not pass: it must be %s round or stretch by %s %%, or have an opening that closes.", j.spec.atLeast(round), needed)
 	}
 	return c
 }

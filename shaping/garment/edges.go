@@ -72,16 +72,21 @@ const large = 200 * 100
 // said returns the steps of the default wording, and of a large edge those of the trace.
 func (d drawing) said(drawn curve.Drawing, rules shaping.Rules) (shaping.Schedule, error) {
 	d.rules = rules
-	ways, err := d.ways(drawn)
+	ways, err := d.ways(drawn, sayable)
 	if err != nil {
 		return nil, err
 	}
 	return ways[0].Schedule, nil
 }
 
-// ways returns the default wording and those of more phrases that follow the drawing more
-// closely, and of a large edge the trace.
-func (d drawing) ways(drawn curve.Drawing) ([]curve.Wording, error) {
+// sayable is how much more area, as a part of the least, steps may have that can be said
+// in fewer words.
+const sayable = 0.05
+
+// ways returns the wording of the fewest phrases whose area is greater than the least by no
+// more than the given part, and those of more phrases that follow the drawing more closely;
+// of a large edge the trace.
+func (d drawing) ways(drawn curve.Drawing, part float64) ([]curve.Wording, error) {
 	if d.rows*d.stitches > large {
 		traced, err := drawn.Trace(d.rules, curve.Phrasing{})
 		return []curve.Wording{{Result: traced, Phrases: d.rules.Phrases(traced.Schedule, false)}}, err
@@ -90,7 +95,7 @@ func (d drawing) ways(drawn curve.Drawing) ([]curve.Wording, error) {
 	if err != nil {
 		return nil, err
 	}
-	chosen := wordings.Default()
+	chosen := wordings.Within(part)
 	ways := []curve.Wording{chosen}
 	for _, w := range wordings.All {
 		if len(w.Phrases) > len(chosen.Phrases) {

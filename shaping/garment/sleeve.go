@@ -52,11 +52,8 @@ func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
 		return Piece{}, err
 	}
 	s := &sleeve{
-		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: j.spec.Methods.Armhole.Or(defaultArmhole()),
+		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: capPair(j.spec.Methods.Armhole),
 		armhole: armholeLength(front, back).Millimetres().InexactFloat64(),
-	}
-	if !tied(s.pair.Several) {
-		s.pair = defaultArmhole() // a cap has larger steps
 	}
 	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
 		if err := step(); err != nil {
@@ -78,6 +75,16 @@ func sleeveName(side shaping.Side) string {
 		return shaping.LeftSleeve
 	}
 	return shaping.RightSleeve
+}
+
+// capPair returns how stitches go at a cap: several at once as at the armhole, or bound off
+// where that is worked by decreases only, and single ones by decreases.
+func capPair(armhole Pair) Pair {
+	pair := defaultArmhole()
+	if tied(armhole.Several) {
+		pair.Several = armhole.Several
+	}
+	return pair
 }
 
 // armholeLength returns the length along an armhole, front and back together: the mean of
@@ -255,7 +262,7 @@ func (s *sleeve) edges() ([]Edge, error) {
 // sizes lists what was asked and what was knitted.
 func (s *sleeve) sizes(p Piece) []Size {
 	w, h := s.widths, s.heights
-	both := parity(w.Body) + ", as cuff and top must agree"
+	both := parity(w.Body) + ", as both cuff and top must be"
 	sizes := []Size{
 		s.wide("width", s.asked.Top, w.Body-2*w.Seam, both),
 		s.high("length", s.asked.Length, h.Underarm, ""),

@@ -73,8 +73,11 @@ func (p Piece) NeckLength() gauge.Length {
 
 // CapLength returns the length along the cap of a sleeve, as it was knitted: from the end
 // of what is taken off at once at one underarm to that at the other, through the middles
-// of the steps, without the seam stitches at the top.
+// of the steps, without the seam stitches at the top. It is 0 for a piece without a cap.
 func (p Piece) CapLength() gauge.Length {
+	if p.Heights.Cap == 0 {
+		return gauge.Length{}
+	}
 	sum := p.Gauge.Width(p.Widths.Flat - 2*p.Widths.Seam)
 	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
 		sum = sum.Add(rounded(p.outerStairs(side, p.Heights.Top()+1, p.Heights.Top()).length(p.Gauge)))
