@@ -15,23 +15,23 @@ import (
 // stitches and 10 to 70 rows to 10 cm, as a gauge or a swatch; bodies from a
 // newborn's to 160 cm round; with and without armholes, seam stitches and a band;
 // round, vee, square and drawn necks, deep ones and some that begin above the tips of the
-// shoulders; drawn armholes and shoulders; every method at neck, shoulder and armhole; on the bed, with the carriage
-// at either side, and in the hand. All lengths are multiples of step, which should be
-// about a millimetre.
+// shoulders; drawn armholes and shoulders; every method at neck, shoulder and armhole;
+// a third with sides that move, from a hem, by a waist or both; on the bed, with the
+// carriage at either side, and in the hand. All lengths are multiples of step, which
+// should be about a millimetre.
 //
 // Only what cannot be seen before the lengths are rounded may still be refused.
 func FrontSpec(step gauge.Length) *rapid.Generator[garment.Spec] {
 	return rapid.Custom(func(t *rapid.T) garment.Spec {
-		m := &specMaker{t: t, step: step, size: step.Millimetres().InexactFloat64()}
-		s := garment.Spec{Units: rapid.SampledFrom([]gauge.Unit{gauge.Centimetre, gauge.Inch}).Draw(t, "units")}
-		m.gauge(&s)
-		m.widths(&s)
-		m.heights(&s)
-		m.shape(&s)
-		m.armhole(&s)
-		m.choices(&s)
+		m := newSpecMaker(t, step)
+		s := m.front()
+		m.place(&s, s.Body.Width)
 		return s
 	})
+}
+
+func newSpecMaker(t *rapid.T, step gauge.Length) *specMaker {
+	return &specMaker{t: t, step: step, size: mm(step)}
 }
 
 // specMaker draws in millimetres; floats do, as what it draws is only a choice.
@@ -41,6 +41,19 @@ type specMaker struct {
 	size float64 // of step
 	wale float64 // the width of a stitch
 	row  float64 // the height of a row
+}
+
+// front draws all of a front but where it is knitted.
+func (m *specMaker) front() garment.Spec {
+	s := garment.Spec{Units: rapid.SampledFrom([]gauge.Unit{gauge.Centimetre, gauge.Inch}).Draw(m.t, "units")}
+	m.gauge(&s)
+	m.widths(&s)
+	m.heights(&s)
+	m.shape(&s)
+	m.armhole(&s)
+	m.start(&s)
+	m.sides(&s)
+	return s
 }
 
 // length draws a length between two numbers of millimetres.
@@ -205,18 +218,60 @@ func (m *specMaker) armhole(s *garment.Spec) {
 	}
 }
 
-func (m *specMaker) choices(s *garment.Spec) {
+func (m *specMaker) start(s *garment.Spec) {
+	if rapid.Bool().Draw(m.t, "band given") {
+		s.Start.Band = m.length("band", 0, mm(s.Body.Length)-m.size)
+	}
+	s.Start.Edge = rapid.SampledFrom([]garment.StartEdge{garment.WasteEdge, garment.ClosedEdge}).Draw(m.t, "edge")
+}
+
+// sides draws hem and waist of a third of the bodies.
+func (m *specMaker) sides(s *garment.Spec) {
+	if rapid.IntRange(0, 2).Draw(m.t, "sides move") > 0 {
+		return
+	}
+	low, high := mm(s.Start.Band), mm(s.Body.Length)
+	kind := rapid.IntRange(0, 2).Draw(m.t, "hem, waist or both")
+	if kind > 0 {
+		at := m.length("waist height", low+(high-low)/5, low+(high-low)*4/5)
+		if at.Cmp(s.Body.Length) > 0 {
+			at = s.Body.Length
+		}
+		s.Body.Waist = &garment.Waist{Width: m.beside("waist", s.Body.Width, high-mm(at)), Height: at}
+		high = mm(at)
+	}
+	switch kind {
+	case 0:
+		s.Body.Hem = m.beside("hem", s.Body.Width, high-low)
+	case 2:
+		s.Body.Hem = m.beside("hem", s.Body.Waist.Width, high-low)
+	}
+}
+
+// beside draws a width to which single decreases or increases every 2nd row can lead from
+// another within a height; a tenth of them are up to half as far again.
+func (m *specMaker) beside(label string, from gauge.Length, height float64) gauge.Length {
+	most := max(height/m.row/2-4, 0) * 2 * m.wale
+	if rapid.IntRange(0, 9).Draw(m.t, label+" steep") == 0 {
+		most += most / 2
+	}
+	middle := mm(from)
+	return m.length(label, max(middle-most, middle/2)-m.size, min(middle+most, middle*2))
+}
+
+// place draws where the pieces are knitted, of which the widest is that wide, or the hem.
+func (m *specMaker) place(s *garment.Spec, widest gauge.Length) {
 	if rapid.IntRange(0, 2).Draw(m.t, "hand") == 0 {
 		s.Setup.On = shaping.Hand
 	} else {
 		s.Setup.Carriage = rapid.SampledFrom([]shaping.Side{0, shaping.Left, shaping.Right}).Draw(m.t, "carriage")
 	}
-	needed := int(mm(s.Body.Width)/m.wale) + 2*s.Seam.Stitches + 4
+	wide := max(mm(widest), mm(s.Body.Hem))
+	if s.Body.Waist != nil {
+		wide = max(wide, mm(s.Body.Waist.Width))
+	}
+	needed := int(wide/m.wale) + 2*s.Seam.Stitches + 4
 	if needed > garment.DefaultNeedles || rapid.Bool().Draw(m.t, "needles given") {
 		s.Setup.Needles = min(needed+needed%2+2*rapid.IntRange(0, 20).Draw(m.t, "spare"), shaping.MaxNeedle)
 	}
-	if rapid.Bool().Draw(m.t, "band given") {
-		s.Start.Band = m.length("band", 0, mm(s.Body.Length)-m.size)
-	}
-	s.Start.Edge = rapid.SampledFrom([]garment.StartEdge{garment.WasteEdge, garment.ClosedEdge}).Draw(m.t, "edge")
 }

@@ -117,12 +117,7 @@ func (f *trunk) armholeStart(edge shaping.Side) int {
 
 // underarm returns the stitches taken off at once at one edge.
 func (f *trunk) underarm(edge shaping.Side) shaping.Schedule {
-	if f.widths.BindOff == 0 {
-		return nil
-	}
-	step := shaping.Step{Row: 1, Stitches: -f.widths.BindOff, Method: f.armhole.Several}
-	step.Row = f.armholeRow(edge, step)
-	return shaping.Schedule{step}
+	return f.armhole.atOnce(f.widths.BindOff, func(step shaping.Step) int { return f.armholeRow(edge, step) })
 }
 
 // checkUnderarm refuses an armhole whose shoulder begins before the underarms are

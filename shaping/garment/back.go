@@ -6,8 +6,8 @@ import (
 )
 
 // Back plans the back of a garment, knits it and returns it: body, armholes and shoulders
-// are those of the front, the neck is its own. Left open it is 2.5 cm deep, and two thirds
-// of it are flat. It returns the same kinds of errors as [Front].
+// are those of the front, the neck is its own: 2.5 cm deep in a spec that says nothing of a
+// back, and flat for two thirds where that is left open. It returns the same kinds of errors as [Front].
 func Back(s Spec) (Piece, error) {
 	j, err := newJob(s)
 	if err != nil {

@@ -25,7 +25,7 @@ type capEdge struct {
 	drawing drawing
 	traced  shaping.Schedule // rows count from 1 above the underarm; see capRow
 	flat    gauge.Length     // at the top, as asked
-	wanted  float64          // along the whole edge, in mm
+	wanted  gauge.Length     // along the whole edge
 	height  gauge.Length     // of the drawing that has the wanted length
 }
 
@@ -33,19 +33,20 @@ type capEdge struct {
 // ease: of all whole rows the nearest.
 func (s *sleeve) fitCap() error {
 	c := &s.cap
-	c.wanted = s.armhole + s.asked.Ease.Millimetres().InexactFloat64()
-	flat, stitches, err := s.capBox(s.widths.Body - 2*s.widths.Seam)
+	c.wanted = s.armhole.Add(s.asked.Ease)
+	top := s.widths.Body - 2*s.widths.Seam
+	flat, stitches, err := s.capBox(top)
 	if err != nil {
 		return err
 	}
-	c.flat = s.asked.Flat.Or(s.quarter())
+	c.flat = s.flatOf(top)
 	s.widths.Flat, s.widths.Inset = flat+2*s.widths.Seam, stitches+s.widths.BindOff
 	shape, err := curve.ParsePath(capShape)
 	if err != nil {
 		return err
 	}
 	c.drawing = drawing{name: CapEdge, edge: shape, stitches: stitches, methods: s.pair, rules: s.pair.outerRules(s.widths.BindOff)}
-	tread := s.gauge.Width(flat).Millimetres().InexactFloat64()
+	tread := millimetres(s.gauge.Width(flat))
 	drawn := func(rows int) float64 { return 2*s.drawnLength(shape, stitches, rows) + tread }
 	if err := s.checkLowest(shape, drawn(lowestCap)); err != nil {
 		return err
@@ -55,16 +56,17 @@ func (s *sleeve) fitCap() error {
 	return s.nearestKnitted(drawn, rows)
 }
 
-// quarter is the flat part of a cap that the spec leaves open. Common practice, no source.
-func (s *sleeve) quarter() gauge.Length {
-	return halfLength(halfLength(s.asked.Top))
+// flatOf returns the width of the top of a cap over so many finished stitches: a quarter of
+// theirs if the spec leaves it open. Common practice, no source.
+func (s *sleeve) flatOf(top int) gauge.Length {
+	return s.asked.Flat.Or(halfLength(halfLength(s.gauge.Width(top))))
 }
 
 // capBox returns the stitches at the top of a cap over so many finished stitches, and those
 // that go at each edge between the underarm and the top.
 func (s *sleeve) capBox(top int) (flat, stitches int, err error) {
 	most := top - 2*s.widths.BindOff - 2 // one stitch at each edge
-	flat = s.gauge.Stitches(s.asked.Flat.Or(s.quarter())).Round(gauge.SameParity(top, gauge.Nearest))
+	flat = s.gauge.Stitches(s.flatOf(top)).Round(gauge.SameParity(top, gauge.Nearest))
 	switch {
 	case most < 1:
 		return 0, 0, s.spec.fitError("sleeve.top", s.asked.Top, fmt.Sprintf("the underarms take %d stitches at each side: at least %s",
@@ -83,13 +85,14 @@ func (s *sleeve) drawnLength(shape curve.Edge, stitches, rows int) float64 {
 	if err != nil {
 		return 0
 	}
-	return scaled.Length().Millimetres().InexactFloat64()
+	return millimetres(scaled.Length())
 }
 
 // checkLowest refuses a sleeve so wide that even the lowest cap has a longer edge than the
 // armhole, and says which width would do.
 func (s *sleeve) checkLowest(shape curve.Edge, lowest float64) error {
-	if lowest <= s.cap.wanted {
+	wanted := millimetres(s.cap.wanted)
+	if lowest <= wanted {
 		return nil
 	}
 	want := "wider than the armhole"
@@ -98,9 +101,9 @@ func (s *sleeve) checkLowest(shape curve.Edge, lowest float64) error {
 		if err != nil {
 			break
 		}
-		if 2*s.drawnLength(shape, stitches, lowestCap)+s.gauge.Width(flat).Millimetres().InexactFloat64() <= s.cap.wanted {
+		if 2*s.drawnLength(shape, stitches, lowestCap)+millimetres(s.gauge.Width(flat)) <= wanted {
 			return s.spec.fitError("sleeve.top", s.asked.Top, fmt.Sprintf("%s: even a cap of %d rows has %s along its edge, and %s are wanted: at most %s",
-				want, lowestCap, s.spec.nearly(rounded(lowest)), s.spec.nearly(rounded(s.cap.wanted)), s.spec.atMost(s.gauge.Width(top))))
+				want, lowestCap, s.spec.nearly(rounded(lowest)), s.spec.nearly(s.cap.wanted), s.spec.atMost(s.gauge.Width(top))))
 		}
 	}
 	return s.spec.fitError("sleeve.top", s.asked.Top, want+": deepen armhole.depth")
@@ -109,12 +112,13 @@ func (s *sleeve) checkLowest(shape curve.Edge, lowest float64) error {
 // nearestDrawn returns the least rows at which the drawing is at least as long as wanted.
 // The length grows with the height.
 func (s *sleeve) nearestDrawn(drawn func(int) float64) int {
+	wanted := millimetres(s.cap.wanted)
 	low, high := lowestCap, lowestCap+1
-	for drawn(high) < s.cap.wanted && high < curve.MaxRows {
+	for drawn(high) < wanted && high < curve.MaxRows {
 		low, high = high, min(2*high, curve.MaxRows)
 	}
 	for high-low > 1 {
-		if middle := (low + high) / 2; drawn(middle) < s.cap.wanted {
+		if middle := (low + high) / 2; drawn(middle) < wanted {
 			low = middle
 		} else {
 			high = middle
@@ -129,9 +133,9 @@ func (s *sleeve) drawnHeight(drawn func(int) float64, rows int) gauge.Length {
 	short, long := drawn(rows-1), drawn(rows)
 	part := 0.0
 	if long > short {
-		part = min(max((long-s.cap.wanted)/(long-short), 0), 1)
+		part = min(max((long-millimetres(s.cap.wanted))/(long-short), 0), 1)
 	}
-	row := s.gauge.Height(1).Millimetres().InexactFloat64()
+	row := millimetres(s.gauge.Height(1))
 	return rounded(float64(float64(rows)-part) * row)
 }
 
@@ -147,7 +151,7 @@ type capTry struct {
 // that is wanted, where both are further off than the tolerance; of those within it the one
 // said in fewer phrases, then the nearer, then the lower one.
 func (c capTry) better(than capTry) bool {
-	beyond := func(c capTry) float64 { return max(c.off-capTolerance().Millimetres().InexactFloat64(), 0) }
+	beyond := func(c capTry) float64 { return max(c.off-millimetres(capTolerance()), 0) }
 	return cmp.Or(
 		cmp.Compare(beyond(c), beyond(than)), cmp.Compare(c.phrases, than.phrases),
 		cmp.Compare(c.off, than.off), cmp.Compare(c.rows, than.rows)) < 0
@@ -163,7 +167,7 @@ func (s *sleeve) nearestKnitted(drawn func(int) float64, start int) error {
 		if best, err = s.nearestOf(part, drawn, start); err != nil {
 			return err
 		}
-		if best.off <= capTolerance().Millimetres().InexactFloat64() {
+		if best.off <= millimetres(capTolerance()) {
 			break
 		}
 	}
@@ -182,10 +186,10 @@ const roughly = 0.25
 // no more than the given part. The length of the steps is off that of the drawing by less
 // than a stitch and a row: where the drawing alone is further off, none is nearer.
 func (s *sleeve) nearestOf(part float64, drawn func(int) float64, start int) (capTry, error) {
-	slack := s.gauge.Width(1).Add(s.gauge.Height(1)).Add(capTolerance()).Millimetres().InexactFloat64()
+	slack := millimetres(s.gauge.Width(1).Add(s.gauge.Height(1)).Add(capTolerance()))
 	best := capTry{off: math.Inf(1)}
 	try := func(rows int) (further bool, err error) {
-		if rows < lowestCap || rows > curve.MaxRows || math.Abs(drawn(rows)-s.cap.wanted) > best.off+slack {
+		if rows < lowestCap || rows > curve.MaxRows || math.Abs(drawn(rows)-millimetres(s.cap.wanted)) > best.off+slack {
 			return false, nil
 		}
 		tries, err := s.caps(rows, part)
@@ -225,22 +229,22 @@ func (s *sleeve) caps(rows int, part float64) ([]capTry, error) {
 	var tries []capTry
 	for _, way := range ways {
 		steps := way.Schedule.By(d.methods.Several, d.methods.Single)
-		// To a millionth of a millimetre, so that nothing smaller decides.
-		off := math.Round(math.Abs(s.knittedLength(steps, rows)-s.cap.wanted)*1e6) / 1e6
+		off := millimetres(s.knittedLength(steps, rows).Sub(s.cap.wanted).Abs())
 		tries = append(tries, capTry{rows, steps, len(way.Phrases), off})
 	}
 	return tries, err
 }
 
-// knittedLength returns the length along the steps of both edges and the top, in mm.
-func (s *sleeve) knittedLength(traced shaping.Schedule, rows int) float64 {
-	sum := s.gauge.Width(s.widths.Flat - 2*s.widths.Seam).Millimetres().InexactFloat64()
+// knittedLength returns the length along the steps of both edges and the top, rounded as
+// [Piece.CapLength] is.
+func (s *sleeve) knittedLength(traced shaping.Schedule, rows int) gauge.Length {
+	sum := s.gauge.Width(s.widths.Flat - 2*s.widths.Seam)
 	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
 		foot := s.heights.Underarm
 		if base := s.underarm(edge); len(base) > 0 {
 			foot = base[0].Row - 1
 		}
-		sum += stairsOf(s.laid(traced, edge), foot, s.heights.Underarm+rows).length(s.gauge)
+		sum = sum.Add(rounded(stairsOf(s.laid(traced, edge), foot, s.heights.Underarm+rows).length(s.gauge)))
 	}
 	return sum
 }
@@ -252,10 +256,5 @@ func (s *sleeve) laid(traced shaping.Schedule, edge shaping.Side) shaping.Schedu
 
 // underarm returns the stitches taken off at once at one edge.
 func (s *sleeve) underarm(edge shaping.Side) shaping.Schedule {
-	if s.widths.BindOff == 0 {
-		return nil
-	}
-	step := shaping.Step{Row: 1, Stitches: -s.widths.BindOff, Method: s.pair.Several}
-	step.Row = s.outerRow(s.pair, s.heights.Underarm, edge, step)
-	return shaping.Schedule{step}
+	return s.pair.atOnce(s.widths.BindOff, func(step shaping.Step) int { return s.outerRow(s.pair, s.heights.Underarm, edge, step) })
 }

@@ -93,11 +93,11 @@ func (s Spec) checkLength(field string, l gauge.Length, required bool) error {
 	longest := gauge.MustParseLength("1000 cm")
 	switch {
 	case required && l.Sign() <= 0:
-		return &Error{Field: field, Given: s.text(l), Want: "a length above 0 is needed", Err: ErrSpec}
+		return &Error{Field: field, Given: short(s.text(l)), Want: "a length above 0 is needed", Err: ErrSpec}
 	case l.Sign() < 0:
-		return &Error{Field: field, Given: s.text(l), Want: "0 or a length above it is needed", Err: ErrSpec}
+		return &Error{Field: field, Given: short(s.text(l)), Want: "0 or a length above it is needed", Err: ErrSpec}
 	case l.Cmp(longest) > 0:
-		return &Error{Field: field, Given: s.text(l), Want: "at most " + s.limit(longest), Err: ErrSpec}
+		return &Error{Field: field, Given: short(s.text(l)), Want: "at most " + s.limit(longest), Err: ErrSpec}
 	}
 	return nil
 }
@@ -106,6 +106,9 @@ func (s Spec) checkLength(field string, l gauge.Length, required bool) error {
 func checkTogether(s Spec) error {
 	if by := s.Methods.Armhole; !by.IsZero() && !tied(by.Several) && s.Armhole.BindOff.Or(gauge.Length{}).Sign() > 0 {
 		return s.fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "methods.armhole has decreases only: leave it out, or name bindOff or hold for several stitches")
+	}
+	if s.Armhole.Inset.IsZero() && s.Armhole.BindOff.Or(gauge.Length{}).Sign() > 0 {
+		return s.fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "without an inset nothing is taken off: leave it out, or give armhole.inset")
 	}
 	if s.Armhole.BindOff.Or(gauge.Length{}).Cmp(s.Armhole.Inset) > 0 {
 		return s.fitError("armhole.bindOff", s.Armhole.BindOff.Or(gauge.Length{}), "more than the inset: at most "+s.limit(s.Armhole.Inset))

@@ -12,13 +12,11 @@ func (j job) room(p Piece) Check {
 	widest, half := p.Widths.Widest(), j.spec.Setup.BedNeedles()/2
 	left, right := widest/2, needlesEachSide(widest)
 	c := Check{
-		Name: "bed", Pieces: []string{p.Name()}, Field: "body.width", What: p.Name() + " on the bed",
+		Name: "bed", Pieces: []string{p.Name()}, What: p.Name() + " on the bed",
 		First: Measured{Of: p.Name(), Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
 		Passed: right <= half, Severity: j.spec.Checks.Bed.Or(AsError),
 	}
-	if p.isSleeve() {
-		c.Field = "sleeve.top"
-	}
+	c.Field, _ = j.spec.widest(p.Widths)
 	c.Says = fmt.Sprintf("%s: %d needles left and %d right of the middle, %v; the bed has %d on each side: ", upper(p.Name()), left, right, shaping.Centred(widest), half)
 	if c.Passed {
 		c.Says += fmt.Sprintf("%d and %d to spare.", half-left, half-right)

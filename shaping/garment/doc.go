@@ -28,6 +28,11 @@
 // Seam stitches are added at each outer edge, from the cast on to the shoulder or the top
 // of a sleeve; finished lengths do not contain them.
 //
+// Left and right are those of the piece's facing, as everywhere: on the bed of the purl side,
+// so that the right half of a front lies on the wearer's right and joins the left half of the
+// back; in the hand of the right side, where it lies on the wearer's left. Only sleeves are
+// named after the wearer's arms, and only [Check.What] speaks of the wearer's sides.
+//
 // A back has the body, the armholes and the shoulders of the front at the same heights, and
 // a round neck of its own. Sides that move, between hem, waist and underarm or from the cuff
 // to the underarm, are straight stretches: single fashioned decreases and increases at both

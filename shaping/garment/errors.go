@@ -13,8 +13,8 @@ var (
 	ErrFit = errors.New("measurements do not fit together")
 	// ErrBed: the piece is wider than the bed.
 	ErrBed = errors.New("bed too narrow")
-	// ErrCheck: the pieces do not fit together, the wearer or the bed, and the spec asks
-	// for a refusal then.
+	// ErrCheck: the pieces do not fit each other or the wearer, and the spec asks for a
+	// refusal then. A bed that is too narrow is ErrBed.
 	ErrCheck = errors.New("check failed")
 )
 

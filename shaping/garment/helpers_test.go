@@ -49,6 +49,15 @@ func adult() garment.Spec {
 	}
 }
 
+// adultJumper is the spec of a jumper with set-in sleeves on the front of [adult].
+func adultJumper() garment.Spec {
+	s := adult()
+	s.Sleeve = &garment.SleeveSpec{
+		Length: length("45 cm"), Cuff: length("22 cm"), Top: length("36 cm"), Cap: garment.SetInCap,
+	}
+	return s
+}
+
 // unitGauge is a spec at one stitch and one row to the centimetre: its lengths are
 // its numbers.
 func unitGauge(width, length, armhole, drop, neck, depth int) garment.Spec {

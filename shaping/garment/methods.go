@@ -107,6 +107,17 @@ func (p Pair) outerRules(atOnce int) shaping.Rules {
 	return rules
 }
 
+// atOnce returns the step by which stitches are taken off at once at an underarm, none if
+// there are none. rowOf says at which row of the piece a step of the traced edge stands.
+func (p Pair) atOnce(stitches int, rowOf func(shaping.Step) int) shaping.Schedule {
+	if stitches == 0 {
+		return nil
+	}
+	step := shaping.Step{Row: 1, Stitches: -stitches, Method: p.Several}
+	step.Row = rowOf(step)
+	return shaping.Schedule{step}
+}
+
 // outerRow returns the row at which a step of the body's outer edges is worked at one of
 // them, traced above the underarm for the one where its first tied step can stand first.
 // At the other, tied steps are one row later. In the hand decreases that come with tied

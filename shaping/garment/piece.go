@@ -4,6 +4,7 @@ import (
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
+	"example.com/walewise/shaping/order"
 )
 
 // Piece is a garment piece that has been planned and knitted by the judge.
@@ -26,17 +27,31 @@ type Piece struct {
 // Name returns the name of the piece, such as "front".
 func (p Piece) Name() string { return p.Work.Name }
 
-// isSleeve reports whether the piece is a sleeve, which has neither neck nor shoulders.
-func (p Piece) isSleeve() bool { return p.Widths.Neck == 0 }
+func (p Piece) isSleeve() bool { return p.Widths.isSleeve() }
+
+// knitted orders the rows of a piece and has them knitted.
+func knitted(o order.Outline) (shaping.Work, bed.Cloth, error) {
+	work, err := order.Arrange(o)
+	if err != nil {
+		return work, bed.Cloth{}, err
+	}
+	cloth, err := bed.Knit(work)
+	return work, cloth, err
+}
 
 // Size is one length of the piece: as asked, as it will be knitted, and by how
 // much the counting of the swatch leaves it uncertain.
 type Size struct {
-	Name      string // "width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop", "height", "inset"
+	// "width" at the underarm, "length" up to it, "cuff" or "hem" at the cast-on edge, "waist",
+	// "waistHeight"; of fronts and backs "armhole", "inset", "neckWidth", "neckDepth",
+	// "shoulder", "drop", "height"; of set-in caps "flat", "cap" and "capEdge". Of the last two
+	// what was asked follows from the armhole and the ease; the last is a length along the
+	// edge and has no count.
+	Name      string
 	Asked     gauge.Length
 	Knitted   gauge.Length
 	PlusMinus gauge.Length
-	Count     int    // in whole stitches or rows
+	Count     int    // in whole stitches or rows; 0 if it has none
 	Counted   string // "stitches" or "rows"
 	Why       string // what moved it by more than half a stitch or row; empty if nothing did
 }

@@ -2,6 +2,8 @@ package garment_test
 
 import (
 	"errors"
+	"maps"
+	"slices"
 	"strings"
 	"testing"
 
@@ -15,15 +17,18 @@ import (
 
 type change = func(*garment.Spec)
 
-// refusals are changes to the spec of [adult] with the refusal they meet and, where
-// it names values, the changes it asks for, any of which must do.
-var refusals = []struct {
+// refused is a change to a sound spec with the refusal it meets and, where that names
+// values, the changes it asks for, any of which must do.
+type refused struct {
 	spoil change
 	want  string
 	field string
 	kind  error
 	cures []change
-}{
+}
+
+// refusals are refusals of fronts, of changes to the spec of [adult].
+var refusals = []refused{
 	{func(s *garment.Spec) { *s = garment.Spec{} }, "gauge: missing: give a gauge or a swatch", "gauge", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, "gauge: missing: give a gauge or a swatch", "gauge", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Swatch = swatch(22, "10 cm") }, "swatch: given together with a gauge: give one of the two", "swatch", garment.ErrSpec, []change{
@@ -339,6 +344,51 @@ var refusals = []struct {
 			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },
 		},
 	},
+
+	{func(s *garment.Spec) { s.Body.Hem = length("-1 cm") }, "body.hem -1 cm: 0 or a length above it is needed", "body.hem", garment.ErrSpec, []change{
+		func(s *garment.Spec) { s.Body.Hem = gauge.Length{} },
+	}},
+	{func(s *garment.Spec) { s.Body.Hem, s.Body.Length = length("30 cm"), length("10 cm") }, "body.hem 30 cm: 22 stitches at each side cannot go or come one at a time over 30 rows: from 37.3 cm to 62.7 cm", "body.hem", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Body.Hem = length("37.3 cm") },
+		func(s *garment.Spec) { s.Body.Hem = length("62.7 cm") },
+	}},
+	{func(s *garment.Spec) { s.Body.Hem = length("95 cm"); s.Setup.Needles = 200 }, "body.hem 95 cm: 212 stitches need 106 needles on each side of the middle, the bed has 100: 12 needles are missing; the widest piece that fits is 200 stitches, 90.0 cm", "body.hem", garment.ErrBed, []change{
+		func(s *garment.Spec) { s.Body.Hem = length("90.0 cm") },
+		func(s *garment.Spec) { s.Setup.Needles = 212 },
+	}},
+	{func(s *garment.Spec) { s.Body.Waist = &garment.Waist{Height: length("18 cm")} }, "body.waist.width 0 cm: a length above 0 is needed", "body.waist.width", garment.ErrSpec, nil},
+	{waist("44 cm", "0 cm"), "body.waist.height 0 cm: a length above 0 is needed", "body.waist.height", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Start.Band = length("6 cm"); waist("44 cm", "5 cm")(s) }, "body.waist.height 5 cm: within the band: at least 6 cm", "body.waist.height", garment.ErrFit, nil},
+	{waist("44 cm", "37 cm"), "body.waist.height 37 cm: above the underarm: at most 36 cm", "body.waist.height", garment.ErrFit, nil},
+	{waist("20 cm", "18 cm"), "body.waist.width 20 cm: 33 stitches at each side cannot go or come one at a time over 54 rows: from 27.3 cm to 72.7 cm", "body.waist.width", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Body.Waist.Width = length("27.3 cm") },
+		func(s *garment.Spec) { s.Body.Waist.Width = length("72.7 cm") },
+	}},
+	{func(s *garment.Spec) { s.Body.Hem = length("44 cm"); waist("44 cm", "34 cm")(s) }, "body.waist.width 44 cm: 7 stitches at each side cannot go or come one at a time over 5 rows: from 49.1 cm to 50.9 cm", "body.waist.width", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Body.Waist.Width = length("49.1 cm") },
+		func(s *garment.Spec) { s.Body.Waist.Width = length("50.9 cm") },
+	}},
+	{func(s *garment.Spec) { s.Body.Hem = length("1 mm") }, "body.hem 0.1 cm: fewer than 2 stitches: at least 1.4 cm", "body.hem", garment.ErrFit, nil},
+	{waist("1 mm", "18 cm"), "body.waist.width 0.1 cm: fewer than 2 stitches: at least 1.4 cm", "body.waist.width", garment.ErrFit, nil},
+	{func(s *garment.Spec) { s.Body.Length, s.Body.Hem = length("1 cm"), length("44 cm") }, "body.length 1 cm: the sides have too few rows to be shaped above the band: at least 5.7 cm", "body.length", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Body.Length = length("5.7 cm") },
+	}},
+	{waist("44 cm", "36 cm"), "body.waist.height 36 cm: too few rows to shape the sides between it and the band or the underarm: from 5.4 cm to 30.0 cm", "body.waist.height", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Body.Waist.Height = length("5.4 cm") },
+		func(s *garment.Spec) { s.Body.Waist.Height = length("30.0 cm") },
+	}},
+	{waist("95 cm", "18 cm"), "body.waist.width 95 cm: 212 stitches need 106 needles on each side of the middle, the bed has 100: 12 needles are missing; the widest piece that fits is 200 stitches, 90.0 cm", "body.waist.width", garment.ErrBed, nil},
+	{func(s *garment.Spec) {
+		s.Neck.Width, s.Armhole.Inset, s.Neck.Depth = length("30 cm"), length("2 cm"), length("43 cm")
+		waist("30 cm", "18 cm")(s)
+	}, "neck.depth 43 cm: the neck begins below the underarm, where the body has only 68 stitches in row 55: at most 41.3 cm", "neck.depth", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Neck.Depth = length("41.3 cm") },
+	}},
+}
+
+// waist gives the body a waist of a width at a height.
+func waist(width, height string) change {
+	return func(s *garment.Spec) { s.Body.Waist = &garment.Waist{Width: length(width), Height: length(height)} }
 }
 
 // sound is the path that refusals of a path name.
@@ -360,12 +410,21 @@ func swatch(stitches int, width string) *gauge.Swatch {
 }
 
 func TestRefusals(t *testing.T) {
-	front(t, adult())
-	for _, test := range refusals {
+	checkRefusals(t, refusals, adult, garment.Front, func(p garment.Piece) bool { return p.Name() == "" })
+}
+
+// checkRefusals: what is made of the sound spec is refused as each case says when it is
+// spoilt, and not when it is cured again.
+func checkRefusals[M any](t *testing.T, cases []refused, sound func() garment.Spec, make func(garment.Spec) (M, error), isNothing func(M) bool) {
+	t.Helper()
+	if _, err := make(sound()); err != nil {
+		t.Fatal(err)
+	}
+	for _, test := range cases {
 		t.Run(test.want, func(t *testing.T) {
-			s := adult()
+			s := sound()
 			test.spoil(&s)
-			piece, err := garment.Front(s)
+			made, err := make(s)
 			var refusal *garment.Error
 			if !errors.As(err, &refusal) {
 				t.Fatalf("not refused: %v", err)
@@ -373,14 +432,14 @@ func TestRefusals(t *testing.T) {
 			if err.Error() != test.want || refusal.Field != test.field || !errors.Is(err, test.kind) {
 				t.Fatalf("%T %q, field %q\nwant %q, field %q, %v", err, err, refusal.Field, test.want, test.field, test.kind)
 			}
-			if piece.Name() != "" {
-				t.Error("refused, but there is a piece")
+			if !isNothing(made) {
+				t.Error("refused, but something was made")
 			}
 			for i, cure := range test.cures {
-				s := adult()
+				s := sound()
 				test.spoil(&s)
 				cure(&s)
-				if _, err := garment.Front(s); err != nil {
+				if _, err := make(s); err != nil {
 					t.Errorf("what the message names (%d) does not work: %v", i, err)
 				}
 			}
@@ -403,35 +462,38 @@ func TestErrorWithoutField(t *testing.T) {
 	}
 }
 
-// TestAnySpecIsKnittedOrRefused gives one field of a sound spec any length at all:
-// the front is knitted, or refused in one line that names a field.
+// TestAnySpecIsKnittedOrRefused gives some fields of a sound spec any length at all: the
+// pieces are knitted, or refused in one line that names a field.
 func TestAnySpecIsKnittedOrRefused(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		s := gen.FrontSpec(metric).Draw(t, "spec")
+	names := slices.Sorted(maps.Keys(lengths))
+	spoilt := func(t *rapid.T, s garment.Spec) garment.Spec {
 		for range rapid.IntRange(1, 3).Draw(t, "fields") {
 			most := rapid.SampledFrom([]int{20, 100, 1000, 5000}).Draw(t, "most")
-			l := metric.Mul(rapid.IntRange(-1, most).Draw(t, "length"))
-			rapid.SampledFrom([]change{
-				func(s *garment.Spec) { s.Body.Width = l },
-				func(s *garment.Spec) { s.Body.Length = l },
-				func(s *garment.Spec) { s.Armhole.Depth = l },
-				func(s *garment.Spec) { s.Armhole.Inset = l },
-				func(s *garment.Spec) { s.Armhole.Curve = garment.Exactly(l) },
-				func(s *garment.Spec) { s.Armhole.BindOff = garment.Exactly(l) },
-				func(s *garment.Spec) { s.Neck.Width = l },
-				func(s *garment.Spec) { s.Neck.Depth = l },
-				func(s *garment.Spec) { s.Neck.Flat = garment.Exactly(l) },
-				func(s *garment.Spec) { s.Shoulder.Drop = l },
-				func(s *garment.Spec) { s.Start.Band = l },
-			}).Draw(t, "field")(&s)
+			lengths[rapid.SampledFrom(names).Draw(t, "field")](&s, metric.Mul(rapid.IntRange(-1, most).Draw(t, "length")))
 		}
-		p, err := garment.Front(s)
-		if err != nil {
-			checkRefusal(t, err)
-			return
-		}
-		if p.Cloth.Loops() == 0 {
-			t.Fatal("nothing was knitted")
-		}
+		return s
+	}
+	t.Run("front", func(t *testing.T) {
+		rapid.Check(t, func(t *rapid.T) {
+			s := gen.FrontSpec(metric).Draw(t, "spec")
+			p, err := garment.Front(spoilt(t, s))
+			if err != nil {
+				checkRefusal(t, err)
+				return
+			}
+			checkKnitted(t, p)
+		})
+	})
+	t.Run("jumper", func(t *testing.T) {
+		rapid.Check(t, func(t *rapid.T) {
+			set, err := garment.Jumper(spoilt(t, gen.JumperSpec(metric).Draw(t, "spec")))
+			if err != nil {
+				checkRefusal(t, err)
+				return
+			}
+			for _, p := range set.Pieces {
+				checkKnitted(t, p)
+			}
+		})
 	})
 }

@@ -2,6 +2,7 @@ package garment_test
 
 import (
 	"errors"
+	"iter"
 	"regexp"
 	"strings"
 	"testing"
@@ -17,51 +18,148 @@ import (
 // named finds the length that a refusal names for the field it is about.
 var named = regexp.MustCompile(`(?:at most|at least|which is|fits is \d+ stitches,|armhole\.curve to|no shoulders: at most|^too low .*:) ([0-9.]+ (?:cm|in))`)
 
-// TestNamedLengthsWork gives one field of a sound spec a length that is too much or
-// too little: the length that the refusal names is not refused.
-func TestNamedLengthsWork(t *testing.T) {
-	fields := map[string]func(*garment.Spec, gauge.Length){
-		"body.width":      func(s *garment.Spec, l gauge.Length) { s.Body.Width = l },
-		"armhole.depth":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Depth = l },
-		"armhole.inset":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Inset = l },
-		"armhole.curve":   func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = garment.Exactly(l) },
-		"neck.width":      func(s *garment.Spec, l gauge.Length) { s.Neck.Width = l },
-		"neck.depth":      func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l },
-		"shoulder.drop":   func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l },
-		"start.band":      func(s *garment.Spec, l gauge.Length) { s.Start.Band = l },
-		"neck.flat":       func(s *garment.Spec, l gauge.Length) { s.Neck.Flat = garment.Exactly(l) },
-		"armhole.bindOff": func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Exactly(l) },
+// fromTo finds the two lengths between which a refusal says that one may lie.
+var fromTo = regexp.MustCompile(`(?:one at a time over \d+ rows?|the band or the underarm): from ([0-9.]+ (?:cm|in)) to ([0-9.]+ (?:cm|in))`)
+
+// lengths are the lengths of a spec, and how each is changed without a change to what other
+// specs share with it.
+var lengths = map[string]func(*garment.Spec, gauge.Length){
+	"body.width":        func(s *garment.Spec, l gauge.Length) { s.Body.Width = l },
+	"armhole.depth":     func(s *garment.Spec, l gauge.Length) { s.Armhole.Depth = l },
+	"armhole.inset":     func(s *garment.Spec, l gauge.Length) { s.Armhole.Inset = l },
+	"armhole.curve":     func(s *garment.Spec, l gauge.Length) { s.Armhole.Curve = garment.Exactly(l) },
+	"neck.width":        func(s *garment.Spec, l gauge.Length) { s.Neck.Width = l },
+	"neck.depth":        func(s *garment.Spec, l gauge.Length) { s.Neck.Depth = l },
+	"shoulder.drop":     func(s *garment.Spec, l gauge.Length) { s.Shoulder.Drop = l },
+	"start.band":        func(s *garment.Spec, l gauge.Length) { s.Start.Band = l },
+	"neck.flat":         func(s *garment.Spec, l gauge.Length) { s.Neck.Flat = garment.Exactly(l) },
+	"armhole.bindOff":   func(s *garment.Spec, l gauge.Length) { s.Armhole.BindOff = garment.Exactly(l) },
+	"body.length":       func(s *garment.Spec, l gauge.Length) { s.Body.Length = l },
+	"body.hem":          func(s *garment.Spec, l gauge.Length) { s.Body.Hem = l },
+	"body.waist.width":  withWaist(func(w *garment.Waist, l gauge.Length) { w.Width = l }),
+	"body.waist.height": withWaist(func(w *garment.Waist, l gauge.Length) { w.Height = l }),
+	"back.neck.depth":   withBack(func(n *garment.BackNeck, l gauge.Length) { n.Depth = l }),
+	"back.neck.flat":    withBack(func(n *garment.BackNeck, l gauge.Length) { n.Flat = garment.Exactly(l) }),
+	"sleeve.length":     withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Length = l }),
+	"sleeve.cuff":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Cuff = l }),
+	"sleeve.top":        withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Top = l }),
+	"sleeve.band":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Band = garment.Exactly(l) }),
+	"sleeve.ease":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Ease = l }),
+	"sleeve.flat":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Flat = garment.Exactly(l) }),
+	"sleeve.plain":      withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Plain = l }),
+}
+
+func withWaist(set func(*garment.Waist, gauge.Length)) func(*garment.Spec, gauge.Length) {
+	return func(s *garment.Spec, l gauge.Length) {
+		w := garment.Waist{Width: s.Body.Width, Height: s.Body.Length}
+		if s.Body.Waist != nil {
+			w = *s.Body.Waist
+		}
+		set(&w, l)
+		s.Body.Waist = &w
 	}
-	names := []string{"body.width", "armhole.depth", "armhole.inset", "armhole.curve", "neck.width", "neck.depth", "shoulder.drop", "start.band", "neck.flat", "armhole.bindOff"}
-	tried := map[string]int{}
-	rapid.Check(t, func(t *rapid.T) {
-		s := gen.FrontSpec(metric).Draw(t, "spec")
-		spoil := rapid.SampledFrom(names).Draw(t, "field")
-		fields[spoil](&s, metric.Mul(rapid.IntRange(1, rapid.SampledFrom([]int{40, 800, 3000}).Draw(t, "most")).Draw(t, "length")))
-		_, err := garment.Front(s)
-		var refusal *garment.Error
-		if !errors.As(err, &refusal) {
+}
+
+func withBack(set func(*garment.BackNeck, gauge.Length)) func(*garment.Spec, gauge.Length) {
+	return func(s *garment.Spec, l gauge.Length) {
+		b := garment.BackSpec{Neck: garment.BackNeck{Depth: length("2.5 cm")}}
+		if s.Back != nil {
+			b = *s.Back
+		}
+		set(&b.Neck, l)
+		s.Back = &b
+	}
+}
+
+func withSleeve(set func(*garment.SleeveSpec, gauge.Length)) func(*garment.Spec, gauge.Length) {
+	return func(s *garment.Spec, l gauge.Length) {
+		v := garment.SleeveSpec{Length: s.Body.Length, Cuff: s.Armhole.Depth, Top: s.Armhole.Depth.Mul(2)}
+		if s.Sleeve != nil {
+			v = *s.Sleeve
+		}
+		set(&v, l)
+		s.Sleeve = &v
+	}
+}
+
+// TestNamedLengthsWork gives one field of a sound spec a length that is too much or
+// too little: the lengths that the refusal names are not refused.
+func TestNamedLengthsWork(t *testing.T) {
+	ofFront := []string{"body.width", "armhole.depth", "armhole.inset", "armhole.curve", "neck.width", "neck.depth", "shoulder.drop", "start.band", "neck.flat", "armhole.bindOff", "body.hem", "body.waist.width", "body.waist.height"}
+	ofOthers := []string{"back.neck.depth", "back.neck.flat", "sleeve.length", "sleeve.cuff", "sleeve.top", "sleeve.band", "sleeve.ease", "sleeve.flat", "sleeve.plain", "start.band", "armhole.depth"}
+	for _, test := range []struct {
+		name  string
+		specs *rapid.Generator[garment.Spec]
+		names []string
+		make  func(garment.Spec) error
+	}{
+		{"front", gen.FrontSpec(metric), ofFront, func(s garment.Spec) error { _, err := garment.Front(s); return err }},
+		{"jumper", gen.JumperSpec(metric), ofOthers, func(s garment.Spec) error {
+			s.Checks = garment.Checks{Shoulders: garment.AsWarning, Sides: garment.AsWarning, Bed: s.Checks.Bed}
+			_, err := garment.Jumper(s)
+			return err
+		}},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			tried := map[string]int{}
+			rapid.Check(t, func(t *rapid.T) {
+				s := test.specs.Draw(t, "spec")
+				spoil := rapid.SampledFrom(test.names).Draw(t, "field")
+				lengths[spoil](&s, metric.Mul(rapid.IntRange(1, rapid.SampledFrom([]int{40, 800, 3000}).Draw(t, "most")).Draw(t, "length")))
+				err := test.make(s)
+				var refusal *garment.Error
+				if !errors.As(err, &refusal) {
+					return
+				}
+				for field, l := range curesOf(refusal) {
+					tried[field]++
+					followCure(t, s, test.make, refusal, field, l, 3)
+				}
+			})
+			t.Logf("refusals that name a length: %v", tried)
+		})
+	}
+}
+
+// curesOf yields the lengths that a refusal names, each with its field.
+func curesOf(refusal *garment.Error) iter.Seq2[string, string] {
+	return func(yield func(field, length string) bool) {
+		if found := fromTo.FindStringSubmatch(refusal.Want); found != nil {
+			_ = yield(refusal.Field, found[1]) && yield(refusal.Field, found[2])
 			return
 		}
-		value := named.FindStringSubmatch(refusal.Want)
-		if value == nil {
-			return
+		if found := named.FindStringSubmatch(refusal.Want); found != nil {
+			field := refusal.Field
+			if strings.Contains(found[0], "armhole.curve") {
+				field = "armhole.curve"
+			}
+			yield(field, found[1])
 		}
-		tried[refusal.Field]++
-		cure := refusal.Field
-		if strings.Contains(value[0], "armhole.curve") {
-			cure = "armhole.curve"
-		}
-		fields[cure](&s, length(value[1]))
-		_, again := garment.Front(s)
-		var second *garment.Error
-		// What is within the bounds may still be too steep for the methods.
-		const steep = "cannot go"
-		if errors.As(again, &second) && second.Field == refusal.Field && strings.Contains(second.Want, steep) == strings.Contains(refusal.Want, steep) {
-			t.Fatalf("%v\nwith what it names: %v", err, again)
-		}
-	})
-	t.Logf("refusals that name a length: %v", tried)
+	}
+}
+
+// followCure gives a field the length that its refusal names. The same rule must not refuse
+// it again. Another may, such as when what is within the bounds is too steep for the methods;
+// but what that names in turn must do, after so many steps at most.
+func followCure(t *rapid.T, s garment.Spec, make func(garment.Spec) error, refusal *garment.Error, field, l string, steps int) {
+	t.Helper()
+	lengths[field](&s, length(l))
+	err := make(s)
+	second := (*garment.Error)(nil)
+	if !errors.As(err, &second) || second.Field != refusal.Field || knownRemedy(refusal, second) {
+		return
+	}
+	if steps == 0 || ruleOf(refusal) == ruleOf(second) {
+		t.Fatalf("%v\nwith %s %s: %v", refusal, field, l, err)
+	}
+	for field, l := range curesOf(second) {
+		followCure(t, s, make, second, field, l, steps-1)
+	}
+}
+
+// ruleOf returns the words of a refusal without its numbers.
+func ruleOf(refusal *garment.Error) string {
+	return regexp.MustCompile(`[0-9.]+|stitch(es)?|rows?`).ReplaceAllString(refusal.Want, "")
 }
 
 // TestNamedMethodsWork gives one edge of a sound spec methods that may not be able to

@@ -8,10 +8,10 @@ import (
 )
 
 // checkRoom refuses a piece that the bed has no needles for on either side of its middle,
-// or that has more stitches in the hand than are numbered. The field is where the spec
-// has the largest width of the piece.
-func (j job) checkRoom(field string, width gauge.Length, w Widths) error {
-	if j.place == shaping.Bed && j.spec.Checks.Bed.Or(AsError) == AsError {
+// or that has more stitches in the hand than are numbered.
+func (j job) checkRoom(w Widths) error {
+	field, width := j.spec.widest(w)
+	if j.bedRefuses() {
 		return j.checkBed(field, width, w)
 	}
 	const most = 2 * shaping.MaxNeedle
@@ -20,6 +20,26 @@ func (j job) checkRoom(field string, width gauge.Length, w Widths) error {
 	}
 	return j.spec.fitError(field, width, fmt.Sprintf("%d stitches, at most %d are planned, which is %s",
 		w.Widest(), most, j.spec.atMost(j.gauge.Width(most-2*w.Seam))))
+}
+
+// bedRefuses reports whether a piece that is wider than the bed is refused.
+func (j job) bedRefuses() bool {
+	return j.place == shaping.Bed && j.spec.Checks.Bed.Or(AsError) == AsError
+}
+
+// widest returns the field of the largest width of a piece, and what the spec says there.
+func (s Spec) widest(w Widths) (field string, width gauge.Length) {
+	switch widest := w.Widest(); {
+	case w.isSleeve() && widest == w.Body:
+		return "sleeve.top", s.Sleeve.Top
+	case w.isSleeve():
+		return "sleeve.cuff", s.Sleeve.Cuff
+	case widest == w.Body:
+		return "body.width", s.Body.Width
+	case widest == w.CastOn:
+		return "body.hem", s.Body.Hem
+	}
+	return "body.waist.width", s.Body.Waist.Width
 }
 
 // checkBed refuses a piece that is wider than the bed on either side of the middle.
@@ -40,3 +60,14 @@ func (j job) checkBed(field string, width gauge.Length, w Widths) error {
 // needlesEachSide returns how many needles a piece that lies evenly needs on the side of
 // the middle where it needs more.
 func needlesEachSide(stitches int) int { return (stitches + 1) / 2 }
+
+// leastStitches is how many finished stitches a piece has anywhere at least.
+const leastStitches = 2
+
+// checkLeast refuses a width that has fewer stitches.
+func (j job) checkLeast(field string, width gauge.Length, stitches int) error {
+	if stitches >= leastStitches {
+		return nil
+	}
+	return j.spec.fitError(field, width, fmt.Sprintf("fewer than %d stitches: at least %s", leastStitches, j.spec.atLeast(j.gauge.Width(leastStitches+1))))
+}

@@ -29,13 +29,19 @@ func (s Set) Failed() []Check {
 }
 
 // Jumper plans front, back and two sleeves from one spec, knits them, and checks that they
-// fit together, the wearer and the bed. A spec without sleeves gives front and back. A check that fails is among the warnings of the
-// pieces concerned, or, where the spec asks for it, an [*Error] of the kind [ErrCheck].
+// fit together, the wearer and the bed. A spec without sleeves gives front and back. A
+// check that fails is among the warnings of the pieces concerned, or, where the spec asks
+// for it, an [*Error] of the kind [ErrCheck]; of a bed that is too narrow, [ErrBed].
 // It returns the same kinds of errors as [Front] besides.
 func Jumper(s Spec) (Set, error) {
 	j, err := newJob(s)
 	if err != nil {
 		return Set{}, err
+	}
+	if s.Sleeve != nil {
+		if err := checkSleeve(s); err != nil {
+			return Set{}, err
+		}
 	}
 	front, err := newFront(j)
 	if err != nil {
@@ -51,19 +57,26 @@ func Jumper(s Spec) (Set, error) {
 		if err != nil {
 			return Set{}, err
 		}
-		left := right
+		left := right // a copy that shares its rows, which nobody changes
 		left.Work.Name = shaping.LeftSleeve
 		pieces = append(pieces, right, left)
 	}
 	return checked(j, Set{Pieces: pieces})
 }
 
-// checked adds the checks to a set.
+// checked adds the checks to a set. Of those that fail and are errors it returns one error.
 func checked(j job, s Set) (Set, error) {
 	s.Checks = j.checks(s)
+	var refused *Error
 	for _, c := range s.Failed() {
 		if c.Severity == AsError {
-			return Set{}, &Error{Field: c.Field, Want: fmt.Sprintf("%s To plan it all the same, set checks.%s to warning.", c.Says, c.Name), Err: ErrCheck}
+			says := fmt.Sprintf("%s To plan it all the same, set checks.%s to warning.", c.Says, c.Name)
+			if refused == nil {
+				refused = &Error{Field: c.Field, Given: j.spec.given(c.Field), Want: says, Err: ErrCheck}
+			} else {
+				refused.Want += " " + says
+			}
+			continue
 		}
 		for i, p := range s.Pieces {
 			if slices.Contains(c.Pieces, p.Name()) {
@@ -71,5 +84,25 @@ func checked(j job, s Set) (Set, error) {
 			}
 		}
 	}
+	if refused != nil {
+		return Set{}, refused
+	}
 	return s, nil
+}
+
+// given returns what the spec says in a field that a check names.
+func (s Spec) given(field string) string {
+	switch field {
+	case "body.length":
+		return s.text(s.Body.Length)
+	case "shoulder.drop":
+		return s.text(s.Shoulder.Drop)
+	case "neck.width":
+		return s.text(s.Neck.Width)
+	case "sleeve.cuff":
+		return s.text(s.Sleeve.Cuff)
+	case "sleeve.top":
+		return s.text(s.Sleeve.Top)
+	}
+	return ""
 }

@@ -3,42 +3,46 @@ package garment
 import (
 	"fmt"
 
-	"example.com/walewise/gauge"
 	"example.com/walewise/internal/plural"
 )
 
 // slantSides shapes the sides from the hem, or the band above it, by the waist to the
 // underarm.
 func (f *trunk) slantSides() error {
-	w, h := f.widths, f.heights
-	if f.spec.Body.Waist == nil {
-		s := slant{name: HemToUnderarm, above: h.Band, rows: h.Underarm - h.Band, stitches: (w.CastOn - w.Body) / 2}
-		return f.addSlant(s, "body.hem", f.spec.Body.Hem, w.Body)
+	w, h, body := f.widths, f.heights, f.spec.Body
+	finished := func(stitches int) int { return stitches - 2*w.Seam }
+	b := bend{
+		field: "body.hem", given: body.Hem, ends: []int{finished(w.Body)},
+		stretches: []slant{{name: HemToUnderarm, above: h.Band, rows: h.Underarm - h.Band, stitches: (w.CastOn - w.Body) / 2}},
 	}
-	waist := f.spec.Body.Waist.Width
-	toWaist := slant{name: HemToWaist, above: h.Band, rows: h.Waist - h.Band, stitches: (w.CastOn - w.Waist) / 2}
-	if err := f.addSlant(toWaist, "body.waist.width", waist, w.CastOn); err != nil {
-		return err
+	if body.Waist != nil {
+		b = bend{
+			field: "body.waist.width", given: body.Waist.Width, ends: []int{finished(w.CastOn), finished(w.Body)},
+			stretches: []slant{
+				{name: HemToWaist, above: h.Band, rows: h.Waist - h.Band, stitches: (w.CastOn - w.Waist) / 2},
+				{name: WaistToUnderarm, above: h.Waist, rows: h.Underarm - h.Waist, stitches: (w.Waist - w.Body) / 2},
+			},
+		}
 	}
-	fromWaist := slant{name: WaistToUnderarm, above: h.Waist, rows: h.Underarm - h.Waist, stitches: (w.Waist - w.Body) / 2}
-	return f.addSlant(fromWaist, "body.waist.width", waist, w.Body)
+	var err error
+	f.sides, err = f.checkBend(b, f.lowSide)
+	return err
 }
 
-// addSlant adds a stretch to the sides. The field is where the spec has the width at one
-// end, which may be changed if the stretch is too steep, and other the stitches at the
-// other end.
-func (f *trunk) addSlant(s slant, field string, given gauge.Length, other int) error {
-	if s.stitches == 0 {
-		return nil
+// lowSide is the error for sides that need so many rows, in one stretch or in two.
+func (f *trunk) lowSide(rows []int) error {
+	s, h := f.spec, f.heights
+	const rounding = 1 // row, that the whole height may take
+	needed := h.Band + rounding
+	for _, r := range rows {
+		needed += r
 	}
-	made, ok := f.spaced(s, false)
-	if !ok {
-		least, most := f.widthsBeside(other-2*f.widths.Seam, f.steepest(s, false))
-		return f.spec.fitError(field, given, fmt.Sprintf("%s at each side cannot go or come one at a time over %s: from %s to %s",
-			plural.Stitches(max(s.stitches, -s.stitches)), plural.Rows(s.rows), f.spec.atLeast(least), f.spec.atMost(most)))
+	if s.Body.Waist == nil || needed > h.Underarm {
+		return s.fitError("body.length", s.Body.Length, fmt.Sprintf("the sides have too few rows to be shaped above the band: at least %s",
+			s.atLeast(f.gauge.Height(needed))))
 	}
-	f.sides = append(f.sides, made)
-	return nil
+	return s.fitError("body.waist.height", s.Body.Waist.Height, fmt.Sprintf("too few rows to shape the sides between it and the band or the underarm: from %s to %s",
+		s.atLeast(f.gauge.Height(h.Band+rows[0])), s.atMost(f.gauge.Height(h.Underarm-rounding-rows[1]))))
 }
 
 // checkNarrowest refuses a neck that begins where sides that move leave the body too

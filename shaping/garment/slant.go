@@ -2,7 +2,6 @@ package garment
 
 import (
 	"example.com/walewise/curve"
-	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 )
 
@@ -89,6 +88,18 @@ func (j job) steepest(s slant, plainKept bool) int {
 	return 0
 }
 
+// lowest returns how many rows the stretch would need at least.
+func (j job) lowest(s slant, plainKept bool) int {
+	if s.stitches == 0 {
+		return 0
+	}
+	for s.rows = 0; ; s.rows++ {
+		if _, ok := j.spaced(s, plainKept); ok {
+			return s.rows
+		}
+	}
+}
+
 // slantEdge returns the stretch as it is worked at one edge.
 func (j job) slantEdge(s slant, side shaping.Side, panel string) (Edge, error) {
 	width, height := j.gauge.Width(s.stitches), j.gauge.Height(s.rows)
@@ -102,10 +113,4 @@ func (j job) slantEdge(s slant, side shaping.Side, panel string) (Edge, error) {
 	}, s.steps, s.above+1)
 	made.Panel, made.Side = panel, side
 	return made.counted(), err
-}
-
-// widthsBeside returns the widths from which and to which a slant of that many stitches
-// at each edge leads from one of count finished stitches.
-func (j job) widthsBeside(count, stitches int) (least, most gauge.Length) {
-	return j.gauge.Width(max(count-2*stitches, 1)), j.gauge.Width(count + 2*stitches)
 }

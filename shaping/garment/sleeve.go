@@ -4,16 +4,15 @@ import (
 	"fmt"
 
 	"example.com/walewise/gauge"
-	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/order"
 )
 
 // Sleeve plans the sleeve for the wearer's left or right arm, knits it and returns it.
-// Both are worked alike. A set-in cap is made to fit the armholes of the front and the
-// back, which are planned for it; what refuses them refuses the sleeve. It returns the
-// same kinds of errors as [Front].
+// Both are worked alike. Front and back are planned for it, as a set-in cap is made to fit
+// their armholes; what refuses them refuses the sleeve. It returns the same kinds of errors
+// as [Front].
 func Sleeve(s Spec, side shaping.Side) (Piece, error) {
 	j, err := newJob(s)
 	if err != nil {
@@ -21,6 +20,9 @@ func Sleeve(s Spec, side shaping.Side) (Piece, error) {
 	}
 	if !side.IsValid() {
 		return Piece{}, &Error{Given: side.String(), Want: "a sleeve is the left or the right one", Err: ErrSpec}
+	}
+	if err := checkSleeve(s); err != nil {
+		return Piece{}, err
 	}
 	front, err := newFront(j)
 	if err != nil {
@@ -38,22 +40,20 @@ type sleeve struct {
 	job
 	name    string
 	asked   SleeveSpec
-	pair    Pair    // of the cap
-	armhole float64 // along the edges of front and back, in mm
+	pair    Pair         // of the cap
+	armhole gauge.Length // along the edges of front and back
 
 	widths  Widths
 	heights Heights
-	side    slant
+	sides   []slant // one, or none if they are upright
 	cap     capEdge
 }
 
+// newSleeve plans a sleeve of a spec that checkSleeve has passed.
 func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
-	if err := checkSleeve(j.spec); err != nil {
-		return Piece{}, err
-	}
 	s := &sleeve{
 		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: capPair(j.spec.Methods.Armhole),
-		armhole: armholeLength(front, back).Millimetres().InexactFloat64(),
+		armhole: armholeLength(front, back),
 	}
 	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
 		if err := step(); err != nil {
@@ -128,6 +128,8 @@ func checkSleeve(s Spec) error {
 		return s.fitError("sleeve.band", band, "longer than the sleeve: at most "+s.limit(v.Length))
 	case band.Add(v.Plain.Mul(2)).Cmp(v.Length) > 0:
 		return s.fitError("sleeve.plain", v.Plain, "twice, with the band, longer than the sleeve: at most "+s.limit(halfLength(v.Length.Sub(band))))
+	case v.Cap != SetInCap && !v.Flat.IsZero():
+		return s.fitError("sleeve.flat", v.Flat.Or(gauge.Length{}), "a straight top is flat all over: leave it out, or give sleeve.cap set-in")
 	case v.Flat.Or(gauge.Length{}).Cmp(v.Top) > 0:
 		return s.fitError("sleeve.flat", v.Flat.Or(gauge.Length{}), "wider than the sleeve: at most "+s.limit(v.Top))
 	}
@@ -138,11 +140,9 @@ func checkSleeve(s Spec) error {
 // one that loses more by it keeps its nearest whole number.
 func (s *sleeve) chooseWidths() error {
 	cuff, top := s.gauge.Stitches(s.asked.Cuff), s.gauge.Stitches(s.asked.Top)
-	nearest := func(want gauge.Count, as int) int {
-		return max(want.Round(gauge.SameParity(as, gauge.Nearest)), 2-as&1)
-	}
+	nearest := func(want gauge.Count, as int) int { return want.Round(gauge.SameParity(as, gauge.Nearest)) }
 	w := Widths{Seam: s.spec.Seam.Stitches}
-	w.CastOn, w.Body = max(cuff.Round(gauge.Rounding{}), 1), max(top.Round(gauge.Rounding{}), 1)
+	w.CastOn, w.Body = cuff.Round(gauge.Rounding{}), top.Round(gauge.Rounding{})
 	if (w.CastOn-w.Body)%2 != 0 {
 		off := func(want gauge.Count, n int) gauge.Count { return gauge.Whole(n).Sub(want).Abs() }
 		otherCuff, otherTop := nearest(cuff, w.Body), nearest(top, w.CastOn)
@@ -153,14 +153,16 @@ func (s *sleeve) chooseWidths() error {
 			w.CastOn = otherCuff
 		}
 	}
+	if err := s.checkLeast("sleeve.cuff", s.asked.Cuff, w.CastOn); err != nil {
+		return err
+	}
+	if err := s.checkLeast("sleeve.top", s.asked.Top, w.Body); err != nil {
+		return err
+	}
 	w.CastOn += 2 * w.Seam
 	w.Body += 2 * w.Seam
 	s.widths = w
-	field, width := "sleeve.top", s.asked.Top
-	if w.CastOn > w.Body {
-		field, width = "sleeve.cuff", s.asked.Cuff
-	}
-	return s.checkRoom(field, width, w)
+	return s.checkRoom(w)
 }
 
 // chooseHeights chooses the rows up to the underarm.
@@ -180,26 +182,22 @@ func (s *sleeve) chooseHeights() error {
 func (s *sleeve) slantSides() error {
 	w, h := s.widths, s.heights
 	plain := s.gauge.Rows(s.asked.Plain).Round(gauge.Rounding{})
-	side := slant{
-		name: CuffToUnderarm, above: h.Band + plain, rows: max(h.Underarm-h.Band-2*plain, 0), stitches: (w.CastOn - w.Body) / 2,
-	}
-	if side.stitches == 0 {
-		return nil
-	}
-	made, ok := s.spaced(side, plain > 0)
-	if !ok {
-		least, most := s.widthsBeside(w.Body-2*w.Seam, s.steepest(side, plain > 0))
-		return s.spec.fitError("sleeve.cuff", s.asked.Cuff, fmt.Sprintf("%s at each side cannot go or come one at a time over %s: from %s to %s",
-			plural.Stitches(max(side.stitches, -side.stitches)), plural.Rows(side.rows), s.spec.atLeast(least), s.spec.atMost(most)))
-	}
-	s.side = made
-	return nil
+	made, err := s.checkBend(bend{
+		field: "sleeve.cuff", given: s.asked.Cuff, ends: []int{w.Body - 2*w.Seam}, plainKept: plain > 0,
+		stretches: []slant{{
+			name: CuffToUnderarm, above: h.Band + plain, rows: max(h.Underarm-h.Band-2*plain, 0), stitches: (w.CastOn - w.Body) / 2,
+		}},
+	}, func(rows []int) error {
+		return s.spec.fitError("sleeve.length", s.asked.Length, fmt.Sprintf("too few rows to be shaped beside the band and the plain rows: at least %s",
+			s.spec.atLeast(s.gauge.Height(h.Band+2*plain+rows[0]))))
+	})
+	s.sides = made
+	return err
 }
 
 // outerSteps returns everything that happens at one edge.
 func (s *sleeve) outerSteps(edge shaping.Side) shaping.Schedule {
-	steps := append(shaping.Schedule(nil), s.side.steps...)
-	steps = append(steps, s.underarm(edge)...)
+	steps := append(slanted(s.sides), s.underarm(edge)...)
 	return append(steps, s.laid(s.cap.traced, edge)...)
 }
 
@@ -215,11 +213,7 @@ func (s *sleeve) piece() (Piece, error) {
 	if s.pair.Several == shaping.Hold {
 		outline.Top = order.OnWaste
 	}
-	work, err := order.Arrange(outline)
-	if err != nil {
-		return Piece{}, err
-	}
-	cloth, err := bed.Knit(work)
+	work, cloth, err := knitted(outline)
 	if err != nil {
 		return Piece{}, err
 	}
@@ -239,8 +233,8 @@ func (s *sleeve) piece() (Piece, error) {
 func (s *sleeve) edges() ([]Edge, error) {
 	var edges []Edge
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
-		if s.side.stitches != 0 {
-			edge, err := s.slantEdge(s.side, side, shaping.Body)
+		for _, slant := range s.sides {
+			edge, err := s.slantEdge(slant, side, shaping.Body)
 			if err != nil {
 				return nil, err
 			}
@@ -276,8 +270,9 @@ func (s *sleeve) sizes(p Piece) []Size {
 		s.wide("flat", s.cap.flat, w.Flat-2*w.Seam, parity(w.Flat)+", as the sleeve is"),
 		s.high("cap", s.cap.height, h.Cap, "the nearest that gives the length along the edge"),
 		Size{
-			Name: "capEdge", Asked: rounded(s.cap.wanted), Knitted: along,
-			PlusMinus: s.gauge.Tolerance().Height(along), Count: h.Cap, Counted: "rows",
+			Name: "capEdge", Asked: s.cap.wanted, Knitted: along,
+			// Part of it runs up and part across: uncertain by no more than both together.
+			PlusMinus: s.gauge.Tolerance().Height(along).Add(s.gauge.Tolerance().Width(along)),
 		})
 }
 

@@ -11,7 +11,8 @@ import (
 
 // Spec is what a person measured, chose and drew. Widths are finished, of the
 // piece lying flat, with ease and without seam stitches. A zero field that is not
-// required takes the default named beside it.
+// required takes the default named beside it; where a length of zero would be a choice of
+// its own the field is an [Optional].
 type Spec struct {
 	Title string     `json:"title,omitzero"`
 	Units gauge.Unit `json:"units,omitzero"` // for printing; default centimetres
@@ -41,7 +42,7 @@ type Spec struct {
 
 // Start is how a piece begins.
 type Start struct {
-	Edge StartEdge    `json:"edge,omitzero"` // default OnWaste
+	Edge StartEdge    `json:"edge,omitzero"` // default WasteEdge
 	Band gauge.Length `json:"band,omitzero"` // height of the band knitted first, part of the body's length
 }
 
@@ -88,13 +89,13 @@ type Seam struct {
 
 // Body is the trunk, from the cast-on edge to the underarm.
 type Body struct {
-	Width  gauge.Length `json:"width"`
-	Length gauge.Length `json:"length"` // cast-on edge to underarm, the band included
-	Hem    gauge.Length `json:"hem,omitzero"`
-	Waist  *Waist       `json:"waist,omitzero"`
+	Width  gauge.Length `json:"width"`          // of front or back at the underarm: half of what is round the body
+	Length gauge.Length `json:"length"`         // cast-on edge to underarm, the band included
+	Hem    gauge.Length `json:"hem,omitzero"`   // width above the band; default the body's
+	Waist  *Waist       `json:"waist,omitzero"` // default none: straight from the hem to the underarm
 }
 
-// Waist is the narrowest place of the body.
+// Waist is a place between hem and underarm where the sides turn, narrower or wider than they.
 type Waist struct {
 	Width  gauge.Length `json:"width"`
 	Height gauge.Length `json:"height"` // above the cast-on edge
@@ -192,7 +193,7 @@ type SleeveSpec struct {
 	Cuff   gauge.Length `json:"cuff"`           // width at the lower edge
 	Top    gauge.Length `json:"top"`            // width at the underarm
 	Cap    Cap          `json:"cap,omitzero"`   // default a straight top
-	Ease   gauge.Length `json:"ease,omitzero"`  // of the cap's edge over the armhole's
+	Ease   gauge.Length `json:"ease,omitzero"`  // of the sleeve's top, along its edge, over the armhole
 	Flat   Optional     `json:"flat,omitzero"`  // straight part at the top of a cap; default a quarter of the width
 	Plain  gauge.Length `json:"plain,omitzero"` // without increases, above the band and below the underarm
 	// Stretch is that of the cuff's edge, as of the neck's.
@@ -219,7 +220,9 @@ type Ball struct {
 	Metres decimal.Decimal `json:"metres,omitzero"` // 0 if not known
 }
 
-// Methods say how stitches go at each edge.
+// Methods say how stitches go at each edge. The cap of a sleeve takes several stitches off
+// as the armhole does, or binds them off where the armhole is worked by decreases only, and
+// single ones by decreases; where an armhole is held, the top of its sleeve stays live.
 type Methods struct {
 	Neck     Pair `json:"neck,omitzero"`     // default hold
 	Shoulder Pair `json:"shoulder,omitzero"` // default hold

@@ -87,5 +87,5 @@ func checkStretch(field string, percent *decimal.Decimal) error {
 	if percent == nil || (percent.Sign() >= 0 && percent.Cmp(decimal.NewFromInt(mostStretch)) <= 0) {
 		return nil
 	}
-	return &Error{Field: field, Given: percent.String(), Want: fmt.Sprintf("percent, 0 to %d", mostStretch), Err: ErrSpec}
+	return &Error{Field: field, Given: short(percent.String()), Want: fmt.Sprintf("percent, 0 to %d", mostStretch), Err: ErrSpec}
 }

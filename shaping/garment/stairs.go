@@ -31,7 +31,7 @@ func stairsOf(steps shaping.Schedule, foot, head int) stairs {
 // length returns the length in millimetres of the line through the middles of the
 // treads, from the foot to the head, as a seam follows it.
 func (s stairs) length(g gauge.Gauge) float64 {
-	wale, row := g.Width(1).Millimetres().InexactFloat64(), g.Height(1).Millimetres().InexactFloat64()
+	wale, row := millimetres(g.Width(1)), millimetres(g.Height(1))
 	sum, gone, height := 0.0, 0.0, s.foot
 	to := func(across float64, up int) {
 		x, y := (across-gone)*wale, float64(up-height)*row
@@ -48,6 +48,9 @@ func (s stairs) length(g gauge.Gauge) float64 {
 	return sum
 }
 
+// millimetres returns a length as a number.
+func millimetres(l gauge.Length) float64 { return l.Millimetres().InexactFloat64() }
+
 // rounded returns a length in millimetres, rounded to a thousandth.
 func rounded(millimetres float64) gauge.Length {
 	const places = 3
@@ -56,14 +59,21 @@ func rounded(millimetres float64) gauge.Length {
 
 // ArmholeLength returns the length along the armhole at one side of a front or a back,
 // as it was knitted: from the end of what is taken off at once at the underarm to the tip
-// of the shoulder, through the middles of the steps.
+// of the shoulder, through the middles of the steps. Sides are those of the piece's facing.
+// It is 0 for a sleeve.
 func (p Piece) ArmholeLength(side shaping.Side) gauge.Length {
+	if p.isSleeve() || !side.IsValid() {
+		return gauge.Length{}
+	}
 	return rounded(p.outerStairs(side, p.ShoulderRow, p.Heights.Tip()+p.later(side)).length(p.Gauge))
 }
 
 // NeckLength returns the length along the neck of a front or a back, as it was knitted:
-// from shoulder to shoulder, through the middles of the steps.
+// from shoulder to shoulder, through the middles of the steps. It is 0 for a sleeve.
 func (p Piece) NeckLength() gauge.Length {
+	if p.isSleeve() {
+		return gauge.Length{}
+	}
 	sum := p.Gauge.Width(p.Widths.Flat)
 	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
 		sum = sum.Add(rounded(p.neckStairs(side).length(p.Gauge)))

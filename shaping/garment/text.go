@@ -63,6 +63,15 @@ func inches(l gauge.Length) decimal.Decimal {
 	return l.Millimetres().DivRound(gauge.MustParseLength("1 in").Millimetres(), places)
 }
 
+// short returns a text of a length that is not longer than any length is written.
+func short(text string) string {
+	const longest = 40
+	if len(text) > longest {
+		return text[:longest] + "..."
+	}
+	return text
+}
+
 // fitError is the error for a length that does not fit the others.
 func (s Spec) fitError(field string, given gauge.Length, want string) error {
 	return &Error{Field: field, Given: s.text(given), Want: want, Err: ErrFit}

@@ -2,7 +2,6 @@ package garment
 
 import (
 	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/order"
 )
 
@@ -82,11 +81,7 @@ func (f *trunk) piece() (Piece, error) {
 	if f.shoulder.Several != shaping.Hold {
 		outline.Top = order.BoundOff
 	}
-	work, err := order.Arrange(outline)
-	if err != nil {
-		return Piece{}, err
-	}
-	cloth, err := bed.Knit(work)
+	work, cloth, err := knitted(outline)
 	if err != nil {
 		return Piece{}, err
 	}

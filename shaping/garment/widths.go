@@ -24,41 +24,42 @@ type Widths struct {
 // Widest returns the largest number of stitches side by side.
 func (w Widths) Widest() int { return max(w.CastOn, w.Waist, w.Body) }
 
+// isSleeve reports whether the widths are a sleeve's, which has neither neck nor shoulders.
+func (w Widths) isSleeve() bool { return w.Neck == 0 }
+
 // chooseWidths chooses the stitches and refuses a piece that is wider than the bed.
 func (f *trunk) chooseWidths() error {
 	if err := f.chooseAcross(); err != nil {
 		return err
 	}
 	f.widths.BindOff = f.atOnce()
-	f.chooseSides()
-	field, width := f.widest()
-	return f.checkRoom(field, width, f.widths)
+	if err := f.chooseSides(); err != nil {
+		return err
+	}
+	return f.checkRoom(f.widths)
 }
 
 // chooseSides chooses the stitches of hem and waist, with the body's parity, so that both
 // edges are shaped alike.
-func (f *trunk) chooseSides() {
+func (f *trunk) chooseSides() error {
 	w, body := &f.widths, f.spec.Body
 	same := gauge.SameParity(w.Body, gauge.Nearest)
 	w.CastOn = w.Body
 	if !body.Hem.IsZero() {
-		w.CastOn = f.gauge.Stitches(body.Hem).Round(same) + 2*w.Seam
+		hem := f.gauge.Stitches(body.Hem).Round(same)
+		if err := f.checkLeast("body.hem", body.Hem, hem); err != nil {
+			return err
+		}
+		w.CastOn = hem + 2*w.Seam
 	}
 	if body.Waist != nil {
-		w.Waist = f.gauge.Stitches(body.Waist.Width).Round(same) + 2*w.Seam
+		waist := f.gauge.Stitches(body.Waist.Width).Round(same)
+		if err := f.checkLeast("body.waist.width", body.Waist.Width, waist); err != nil {
+			return err
+		}
+		w.Waist = waist + 2*w.Seam
 	}
-}
-
-// widest returns the field of the largest width and what the spec says there.
-func (f *trunk) widest() (field string, width gauge.Length) {
-	body := f.spec.Body
-	switch w := f.widths; w.Widest() {
-	case w.Body:
-		return "body.width", body.Width
-	case w.CastOn:
-		return "body.hem", body.Hem
-	}
-	return "body.waist.width", body.Waist.Width
+	return nil
 }
 
 // atOnce returns the stitches of the inset that are taken off at once: none if all go
@@ -164,7 +165,11 @@ func (f *trunk) flat(neck int) int {
 // groups returns the shoulder's groups from tip to neck.
 func (w Widths) groups(s Spec, h Heights, g gauge.Gauge) ([]int, error) {
 	// With a stitch in every group and two in the last.
-	if highest := 2 * (w.Shoulder - 2); h.Drop > highest {
+	highest := 2 * (w.Shoulder - 2)
+	if h.Drop > 0 && highest <= 0 {
+		return nil, s.fitError("shoulder.drop", s.Shoulder.Drop, fmt.Sprintf("a shoulder of %s has none to step: 0 cm, or a wider shoulder", plural.Stitches(w.Shoulder)))
+	}
+	if h.Drop > highest {
 		return nil, s.fitError("shoulder.drop", s.Shoulder.Drop, fmt.Sprintf("%s, a shoulder of %s slopes over at most %d, which is %s",
 			plural.Rows(h.Drop), plural.Stitches(w.Shoulder), highest, s.atMost(g.Height(highest))))
 	}

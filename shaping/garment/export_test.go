@@ -1,0 +1,52 @@
+package garment
+
+import (
+	"example.com/walewise/curve"
+	"example.com/walewise/shaping"
+)
+
+// CapsOf returns what the caps of a spec's sleeve are chosen from: by how many millimetres
+// the edges of those of so many rows are off the length that is wanted.
+func CapsOf(spec Spec) (off func(rows int) ([]float64, error), err error) {
+	j, err := newJob(spec)
+	if err != nil {
+		return nil, err
+	}
+	front, err := newFront(j)
+	if err != nil {
+		return nil, err
+	}
+	back, err := newBack(j)
+	if err != nil {
+		return nil, err
+	}
+	s := &sleeve{
+		job: j, name: sleeveName(shaping.Right), asked: *spec.Sleeve, pair: capPair(spec.Methods.Armhole),
+		armhole: armholeLength(front, back),
+	}
+	for _, step := range []func() error{
+		s.chooseWidths, s.chooseHeights, s.slantSides,
+		func() error { s.widths.BindOff = front.Widths.BindOff; return s.fitCap() },
+	} {
+		if err := step(); err != nil {
+			return nil, err
+		}
+	}
+	// Fitted, the drawing is that of the chosen rows.
+	if s.cap.drawing.edge, err = curve.ParsePath(capShape); err != nil {
+		return nil, err
+	}
+	return func(rows int) ([]float64, error) {
+		var offs []float64
+		for _, part := range []float64{sayable, roughly} {
+			tries, err := s.caps(rows, part)
+			if err != nil {
+				return nil, err
+			}
+			for _, t := range tries {
+				offs = append(offs, t.off)
+			}
+		}
+		return offs, nil
+	}, nil
+}
