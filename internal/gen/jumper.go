@@ -93,7 +93,7 @@ func (m *specMaker) sleeve(s *garment.Spec) {
 	if m.sometimes("ease given", 2) {
 		v.Ease = m.length("ease", 0, 25)
 	}
-	if m.sometimes("cap flat given", 3) {
+	if v.Cap == garment.SetInCap && m.sometimes("cap flat given", 3) {
 		v.Flat = garment.Exactly(m.length("cap flat", -m.size, top/3))
 	}
 	s.Sleeve = v

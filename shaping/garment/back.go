@@ -34,6 +34,9 @@ func newBack(j job) (Piece, error) {
 	b := newTrunk(shaping.Back, j)
 	b.opening = Neck{Shape: RoundNeck, Width: j.spec.Neck.Width, Depth: neck.Depth, Flat: neck.Flat}
 	b.neckField = "back.neck"
+	if !tied(b.neck.Several) {
+		b.neck.Several = shaping.Hold // the bottom of a round neck takes several stitches at once
+	}
 	return b.plan()
 }
 

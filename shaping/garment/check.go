@@ -62,9 +62,6 @@ func check(s Spec) error {
 			return err
 		}
 	}
-	if err := checkWaist(s); err != nil {
-		return err
-	}
 	if s.Seam.Stitches < 0 || s.Seam.Stitches > mostSeam {
 		return &Error{Field: "seam.stitches", Given: fmt.Sprint(s.Seam.Stitches), Want: fmt.Sprintf("0 to %d", mostSeam), Err: ErrSpec}
 	}
@@ -81,6 +78,9 @@ func check(s Spec) error {
 		return &Error{Field: "start.edge", Given: s.Start.Edge.String(), Want: "waste or closed", Err: ErrSpec}
 	}
 	if err := checkTogether(s); err != nil {
+		return err
+	}
+	if err := checkWaist(s); err != nil {
 		return err
 	}
 	if !s.Neck.Shape.IsValid() {
@@ -139,7 +139,7 @@ func checkWaist(s Spec) error {
 	}
 	switch {
 	case waist.Height.Cmp(s.Start.Band) < 0:
-		return s.fitError("body.waist.height", waist.Height, "within the band: at least "+s.limit(s.Start.Band))
+		return s.fitError("body.waist.height", waist.Height, "within the band: at least "+s.floor(s.Start.Band))
 	case waist.Height.Cmp(s.Body.Length) > 0:
 		return s.fitError("body.waist.height", waist.Height, "above the underarm: at most "+s.limit(s.Body.Length))
 	}

@@ -50,7 +50,7 @@ func ofHalf(piece string, side shaping.Side) string {
 // shoulderHeight compares the rows from the cast-on edge to the neck points of two halves.
 func (j job) shoulderHeight(front, back Piece, side shaping.Side) Check {
 	first, second := front.Heights.Top()+front.later(side), back.Heights.Top()+back.later(side.Opposite())
-	tip, other := front.Heights.Tip()+front.later(side), back.Heights.Tip()+back.later(side.Opposite())
+	tip, other := front.tip(side), back.tip(side.Opposite())
 	c := Check{
 		Name: "shoulders", Pieces: []string{shaping.Front, shaping.Back}, Field: "shoulder.drop", What: fmt.Sprintf("height of the wearer's %v shoulder", j.worn(side)),
 		First: j.up(ofHalf(shaping.Front, side), first), Second: j.up(ofHalf(shaping.Back, side.Opposite()), second), Within: j.gauge.Height(1),
@@ -191,5 +191,5 @@ func (p Piece) sideRows(side shaping.Side) int {
 	if p.Widths.BindOff == 0 {
 		return p.Heights.Underarm
 	}
-	return p.outerStairs(side, p.ShoulderRow, p.Heights.Tip()).foot
+	return p.outerStairs(side, p.ShoulderRow, p.tip(side)).foot
 }

@@ -15,7 +15,7 @@ func (j job) head(front, back Piece) Check {
 		Name: "neck", Pieces: []string{shaping.Front, shaping.Back}, Field: "neck.width", What: "neck over the head",
 		First: Measured{Of: "neck opening"}, Second: Measured{Of: "head", Length: j.spec.Head},
 		Severity: j.spec.Checks.Neck.Or(AsWarning),
-	}, opening, j.spec.Neck.Stretch)
+	}, opening, j.spec.Neck.Stretch, func(l gauge.Length) gauge.Length { return l })
 }
 
 // hand compares the cuff, stretched, with the girth of the hand.
@@ -25,15 +25,18 @@ func (j job) hand(sleeve Piece) Check {
 		Name: "cuff", Pieces: []string{shaping.RightSleeve, shaping.LeftSleeve}, Field: "sleeve.cuff", What: "cuff over the hand",
 		First: Measured{Of: "cuff", Count: stitches, Counted: "stitches"}, Second: Measured{Of: "hand", Length: j.spec.Hand},
 		Severity: j.spec.Checks.Cuff.Or(AsWarning),
-	}, j.gauge.Width(stitches), j.spec.Sleeve.Stretch)
+	}, j.gauge.Width(stitches), j.spec.Sleeve.Stretch, func(l gauge.Length) gauge.Length {
+		return j.gauge.Width(j.gauge.Stitches(l).Round(gauge.SameParity(stitches, gauge.Up)))
+	})
 }
 
 // defaultStretch is how much a knitted edge with its band gives at least. Common practice,
 // no source.
 func defaultStretch() decimal.Decimal { return decimal.NewFromInt(25) }
 
-// opening fills in a check of an opening that is stretched over a part of the body.
-func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal) Check {
+// opening fills in a check of an opening that is stretched over a part of the body. Planned
+// returns the length that becomes of one that is asked for, not less than it.
+func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal, planned func(gauge.Length) gauge.Length) Check {
 	percent := defaultStretch()
 	if stretch != nil {
 		percent = *stretch
@@ -47,7 +50,7 @@ func (j job) opening(c Check, length gauge.Length, stretch *decimal.Decimal) Che
 		const places = 0
 		needed := c.Second.Length.Millimetres().Mul(hundred).Div(length.Millimetres()).Sub(hundred).RoundCeil(places)
 		round := gauge.Millimetres(c.Second.Length.Millimetres().Mul(hundred).Div(hundred.Add(percent)))
-		c.Says += fmt.Sprintf(" It does not pass: it must be %s round or stretch by %s %%, or have an opening that closes.", j.spec.atLeast(round), needed)
+		c.Says += fmt.Sprintf(" It does not pass: it must be %s round or stretch by %s %%, or have an opening that closes.", j.spec.atLeast(planned(round)), needed)
 	}
 	return c
 }

@@ -50,9 +50,13 @@ func (j job) checkBed(field string, width gauge.Length, w Widths) error {
 	}
 	want := fmt.Sprintf("%d stitches need %d needles on each side of the middle, the bed has %d: %d needles are missing",
 		w.Widest(), needed, half, 2*(needed-half))
+	fits := 2 * half
+	if field != "body.width" {
+		fits -= (w.Widest() - fits) & 1 // even or odd as it is now, with the piece's other widths
+	}
 	// What fits must have a neck and two shoulders.
-	if finished := 2*half - 2*w.Seam; finished >= 5 {
-		want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", 2*half, j.spec.atMost(j.gauge.Width(finished)))
+	if finished := fits - 2*w.Seam; finished >= 5 {
+		want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", fits, j.spec.atMost(j.gauge.Width(finished)))
 	}
 	return &Error{Field: field, Given: j.spec.text(width), Want: want, Err: ErrBed}
 }

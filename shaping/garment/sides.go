@@ -3,6 +3,7 @@ package garment
 import (
 	"fmt"
 
+	"example.com/walewise/curve"
 	"example.com/walewise/internal/plural"
 )
 
@@ -24,6 +25,12 @@ func (f *trunk) slantSides() error {
 			},
 		}
 	}
+	for _, s := range b.stretches {
+		if s.stitches != 0 && s.rows > curve.MaxRows {
+			return f.spec.fitError("body.length", body.Length, fmt.Sprintf("sides that move over %d rows, at most %d are planned: at most %s",
+				s.rows, curve.MaxRows, f.spec.atMost(f.gauge.Height(h.Underarm-s.rows+curve.MaxRows))))
+		}
+	}
 	var err error
 	f.sides, err = f.checkBend(b, f.lowSide)
 	return err
@@ -32,7 +39,7 @@ func (f *trunk) slantSides() error {
 // lowSide is the error for sides that need so many rows, in one stretch or in two.
 func (f *trunk) lowSide(rows []int) error {
 	s, h := f.spec, f.heights
-	const rounding = 1 // row, that the whole height may take
+	const rounding = 2 // rows, that the whole height may take
 	needed := h.Band + rounding
 	for _, r := range rows {
 		needed += r

@@ -61,12 +61,13 @@ func (j job) spaced(s slant, plainKept bool) (slant, bool) {
 	if err != nil {
 		return s, false
 	}
-	for _, d := range spacing.Distances {
-		if d.Every < apart {
+	rows := spacing.Rows()
+	for i := 1; i < len(rows); i++ {
+		if rows[i]-rows[i-1] < apart {
 			return s, false
 		}
 	}
-	if request.Ends == shaping.PlainAfter && spacing.Plain < apart {
+	if !plainKept && (rows[0] < apart || spacing.Plain < apart) {
 		return s, false
 	}
 	by := -1

@@ -3,9 +3,9 @@ package garment
 import (
 	"fmt"
 
+	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/order"
 )
 
@@ -170,9 +170,9 @@ func (s *sleeve) chooseHeights() error {
 	h := Heights{Underarm: max(s.gauge.Rows(s.asked.Length).Round(gauge.Rounding{}), 1)}
 	h.Band = min(s.gauge.Rows(s.asked.Band.Or(s.spec.Start.Band)).Round(gauge.Rounding{}), h.Underarm)
 	s.heights = h
-	if h.Underarm > bed.MaxRows/2 {
+	if h.Underarm > curve.MaxRows {
 		return s.spec.fitError("sleeve.length", s.asked.Length, fmt.Sprintf("%d rows, at most %d are planned, which is %s",
-			h.Underarm, bed.MaxRows/2, s.spec.atMost(s.gauge.Height(bed.MaxRows/2))))
+			h.Underarm, curve.MaxRows, s.spec.atMost(s.gauge.Height(curve.MaxRows))))
 	}
 	return nil
 }

@@ -220,7 +220,8 @@ type Ball struct {
 	Metres decimal.Decimal `json:"metres,omitzero"` // 0 if not known
 }
 
-// Methods say how stitches go at each edge. The cap of a sleeve takes several stitches off
+// Methods say how stitches go at each edge. Where the neck is worked by decreases only, the
+// larger steps of the back's round neck are held. The cap of a sleeve takes several stitches off
 // as the armhole does, or binds them off where the armhole is worked by decreases only, and
 // single ones by decreases; where an armhole is held, the top of its sleeve stays live.
 type Methods struct {

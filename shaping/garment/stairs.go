@@ -65,7 +65,7 @@ func (p Piece) ArmholeLength(side shaping.Side) gauge.Length {
 	if p.isSleeve() || !side.IsValid() {
 		return gauge.Length{}
 	}
-	return rounded(p.outerStairs(side, p.ShoulderRow, p.Heights.Tip()+p.later(side)).length(p.Gauge))
+	return rounded(p.outerStairs(side, p.ShoulderRow, p.tip(side)).length(p.Gauge))
 }
 
 // NeckLength returns the length along the neck of a front or a back, as it was knitted:
@@ -108,7 +108,7 @@ func (p Piece) outerStairs(side shaping.Side, end, head int) stairs {
 		if side == shaping.Left {
 			at = -at
 		}
-		if gone := last - at; begun && gone > 0 && course.Row > p.Heights.Underarm && course.Row < end {
+		if gone := last - at; begun && gone > 0 && course.Row >= p.Heights.Underarm && course.Row < end {
 			s.treads = append(s.treads, tread{gone, course.Row - 1})
 		}
 		last, begun = at, true
@@ -137,6 +137,22 @@ func (p Piece) neckStairs(side shaping.Side) stairs {
 		last = at
 	}
 	return s
+}
+
+// tip returns the height of the outermost wale of the shoulder at one side: of what is held
+// there the closing row is part.
+func (p Piece) tip(side shaping.Side) int {
+	half, _ := p.Work.Panels.Panel(halfAt(side))
+	body, _ := p.Work.Panels.Panel(half.Parent)
+	for _, panel := range []shaping.Panel{body, half} {
+		for _, step := range panel.Steps(side).Between(p.ShoulderRow, panel.LastRow) {
+			if step.Method == shaping.Hold {
+				return step.Row
+			}
+			return step.Row - 1
+		}
+	}
+	return half.LastRow
 }
 
 // later returns by how many rows the half at one side ends later than the neck point is

@@ -45,6 +45,9 @@ func (s Spec) text(l gauge.Length) string { return s.exact(l, decimal.Decimal.Ro
 // limit returns a length of the spec that another may not exceed.
 func (s Spec) limit(l gauge.Length) string { return s.exact(l, decimal.Decimal.RoundFloor) }
 
+// floor returns a length of the spec that another may not fall short of.
+func (s Spec) floor(l gauge.Length) string { return s.exact(l, decimal.Decimal.RoundCeil) }
+
 // exact returns the length without rounding, but for inches that were given otherwise.
 func (s Spec) exact(l gauge.Length, round func(decimal.Decimal, int32) decimal.Decimal) string {
 	switch s.Units {
