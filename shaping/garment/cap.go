@@ -39,7 +39,7 @@ func (s *sleeve) fitCap() error {
 	if err != nil {
 		return err
 	}
-	c.flat = s.flatOf(top)
+	c.flat = s.asked.Flat.Or(halfLength(halfLength(s.asked.Top)))
 	s.widths.Flat, s.widths.Inset = flat+2*s.widths.Seam, stitches+s.widths.BindOff
 	shape, err := curve.ParsePath(capShape)
 	if err != nil {

@@ -58,7 +58,7 @@ func (j job) shoulderHeight(front, back Piece, side shaping.Side) Check {
 	}
 	// In the hand the left half of each piece may end a row later than the right.
 	c.Passed = near(c.CountOff()) && near(tip-other)
-	c.Says = fmt.Sprintf("%s: from row %d to row %d in the %s, from row %d to row %d in the %s: %s.", upper(c.What),
+	c.Says = fmt.Sprintf("%s: from row %d to row %d in the %s, from row %d to row %d in the %s: at the neck %s.", upper(c.What),
 		tip, first, c.First.Of, other, second, c.Second.Of, difference(c.CountOff()))
 	return c
 }

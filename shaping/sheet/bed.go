@@ -13,8 +13,15 @@ import (
 // bedVoice says the work at the bed: counter readings, sides of the carriage, needles.
 type bedVoice struct{ *writer }
 
-// wasteRows is how many rows of waste yarn are knitted over live stitches.
+// wasteRows is how many rows of waste yarn are knitted over live stitches: an even number,
+// so that the carriage is where it was. It stays there if no row without yarn follows.
 const wasteRows = 8
+
+// pushOff says how stitches on waste yarn leave the bed.
+const pushOff = "break it and push the stitches off by hand, so that the carriage stays where it is"
+
+// fewNeedles is how many needles the waste yarn runs past from strip to strip.
+const fewNeedles = 4
 
 func (b bedVoice) view() string {
 	return "knitted on the bed with the purl side facing you. Left and right are those of the bed."
@@ -76,11 +83,11 @@ func (b bedVoice) words() [][2]string {
 
 func (b bedVoice) start() []string {
 	first, needles := b.work.Rows[0], b.work.Panels[0].Needles
-	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of 20 cm. Counter to 000, carriage at the %v.",
-		needles, needles.Len(), first.From.Opposite(), first.From, first.From)
+	cast := fmt.Sprintf("Cast on %v (%d stitches) in waste yarn and knit 8 rows or more that end at the %v. Knit one row of ravel cord to the %v. Change to main yarn, leave a tail of %s. Counter to 000, carriage at the %v.",
+		needles, needles.Len(), first.From.Opposite(), first.From, b.tail(), first.From)
 	if b.piece.Spec.Start.Edge == garment.ClosedEdge {
-		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge and a tail of 20 cm, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
-			needles, needles.Len(), first.From) + b.rolls()
+		cast = fmt.Sprintf("Cast on %v (%d stitches) in main yarn with a closed edge and a tail of %s, so that the carriage then stands at the %v. The cast on is not a row. Counter to 000.",
+			needles, needles.Len(), b.tail(), first.From) + b.rolls()
 	}
 	weights := "Hang weights under the stitches and move them up every 10 rows or so"
 	if b.uses()[shaping.DoHold] {
@@ -117,6 +124,8 @@ func (b bedVoice) reading(row int) string { return fmt.Sprintf("counter %03d", r
 func (b bedVoice) joined(entry, entry) bool { return true }
 
 func (b bedVoice) asks(group []entry, first bool) string {
+	setsHold := group[0].holds() && !b.onHold
+	b.onHold = b.onHold || setsHold
 	var text string
 	if first {
 		text = b.first(group[0]) + " " + knitting(group)
@@ -126,8 +135,7 @@ func (b bedVoice) asks(group []entry, first bool) string {
 	if held, _, edge := b.underarmDone(group[len(group)-1]); held > 0 {
 		text += fmt.Sprintf(" Hang a small weight on the %s held at the %v edge: %s on hold to the end.", plural.Stitches(held), edge, theyStay(held))
 	}
-	if group[0].holds() && !b.onHold {
-		b.onHold = true
+	if setsHold {
 		text = "Set the carriage to hold; it stays so until the last stitches are off. " + text
 	}
 	return text
@@ -144,8 +152,8 @@ func (b bedVoice) first(e entry) string {
 			text = append(text, fmt.Sprintf("The %d stitches are on %v. %s and then set the counter to %03d.", a.Needles.Len(), a.Needles, b.bandText(), b.piece.Heights.Band))
 		case a.Do == shaping.DoCarriage || a.Do == shaping.DoCounter: // see changeOver
 		case a.Do == shaping.DoReturn:
-			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold. Join the main yarn at the %v with a tail of 20 cm: the first stitch to knit is %v.",
-				a.Needles, plural.Stitches(a.Needles.Len()), e.from, a.Needles.End(e.from)))
+			text = append(text, fmt.Sprintf("Push %v (%s) back into work; everything else stays on hold. Join the main yarn at the %v with a tail of %s: the first stitch to knit is %v.",
+				a.Needles, plural.Stitches(a.Needles.Len()), e.from, b.tail(), a.Needles.End(e.from)))
 		case a.Do == shaping.DoHold:
 			held = append(held, a.Needles)
 		case a.Do == shaping.DoCastOn || a.Separate:
@@ -190,11 +198,11 @@ func (b bedVoice) heldText(held []shaping.Span, e entry) string {
 
 func (b bedVoice) takenOff(a shaping.Action, e entry) string {
 	if a.Do == shaping.DoBindOff {
-		return fmt.Sprintf("Bind off the last %s, %v, break the yarn with a tail of 20 cm and draw it through the last loop. Push the empty needles out of work.",
-			plural.Stitches(a.Needles.Len()), fromEnd(a.Needles, e.end))
+		return fmt.Sprintf("Bind off the last %s, %v, break the yarn with a tail of %s and draw it through the last loop. Push the empty needles out of work.",
+			plural.Stitches(a.Needles.Len()), fromEnd(a.Needles, e.end), b.tail())
 	}
-	return fmt.Sprintf("Break the yarn with a tail of %s. Counter off. Knit %d rows of waste yarn over %v (%s) and take them off the bed: they stay live for joining. Push the empty needles out of work.",
-		b.topTail(a.Needles.Len()), wasteRows, a.Needles, plural.Stitches(a.Needles.Len()))
+	return fmt.Sprintf("Break the yarn with a tail of %s. Counter off. Knit %d rows of waste yarn over %v (%s), %s: they stay live for joining. Push the empty needles out of work.",
+		b.topTail(a.Needles.Len()), wasteRows, a.Needles, plural.Stitches(a.Needles.Len()), pushOff)
 }
 
 func (b bedVoice) changeOver(_, next entry) string {
@@ -208,15 +216,11 @@ func (b bedVoice) putBack() string {
 	return "Set the carriage back to knit all needles."
 }
 
-func (b bedVoice) neckWaits(strips []shaping.Span) string {
-	text := onWaste(strips, "the neck")
-	if count(strips) > 1 {
-		text += ", ready for the neckband"
-	}
-	return text + pastEmpty(strips) + "."
+func (b bedVoice) neckWaits(strips []shaping.Span) []string {
+	return onWaste(strips, "the neck", ", ready for the neckband")
 }
 
-func (b bedVoice) underarmWaits(strips []shaping.Span) string {
+func (b bedVoice) underarmWaits(strips []shaping.Span) []string {
 	what := "the underarm"
 	if !b.halved() {
 		side := shaping.Left
@@ -225,7 +229,7 @@ func (b bedVoice) underarmWaits(strips []shaping.Span) string {
 		}
 		what = fmt.Sprintf("the cap's %v edge", side)
 	}
-	return onWaste(strips, what) + pastEmpty(strips) + "."
+	return onWaste(strips, what, "")
 }
 
 // pastEmpty says how the yarn goes where strips do not lie side by side.
@@ -236,13 +240,36 @@ func pastEmpty(strips []shaping.Span) string {
 	return "; the yarn runs past the empty needles between them"
 }
 
-// onWaste says how strips that waited on hold are taken off the bed.
-func onWaste(strips []shaping.Span, what string) string {
-	if count(strips) == 1 {
-		return fmt.Sprintf("Lift %s, the stitch of %s, onto a safety pin: it stays live", names(strips), what)
+// onWaste says how strips that waited on hold are taken off the bed, those that lie close
+// closeTogether at once, and what they are ready for.
+func onWaste(strips []shaping.Span, what, ready string) []string {
+	var lines []string
+	parts := closeTogether(strips)
+	the := "the"
+	if len(parts) > 1 {
+		the = "a"
 	}
-	return fmt.Sprintf("Push %s (%s, %s) back into work. Counter off. Knit %d rows of waste yarn over them in one strip and take it off",
-		names(strips), plural.Stitches(count(strips)), what, wasteRows)
+	for _, strips := range parts {
+		if count(strips) == 1 {
+			lines = append(lines, fmt.Sprintf("Lift %s, %s stitch of %s, onto a safety pin: it stays live.", names(strips), the, what))
+			continue
+		}
+		lines = append(lines, fmt.Sprintf("Push %s (%s, %s) back into work. Counter off. Knit %d rows of waste yarn over them in one strip%s%s; %s.",
+			names(strips), plural.Stitches(count(strips)), what, wasteRows, ready, pastEmpty(strips), pushOff))
+	}
+	return lines
+}
+
+// closeTogether parts strips, from left to right, where many needles lie between them.
+func closeTogether(strips []shaping.Span) [][]shaping.Span {
+	var parts [][]shaping.Span
+	for i, strip := range strips {
+		if i == 0 || strip.First.Index()-strips[i-1].Last.Index() > fewNeedles+1 {
+			parts = append(parts, nil)
+		}
+		parts[len(parts)-1] = append(parts[len(parts)-1], strip)
+	}
+	return parts
 }
 
 func (b bedVoice) rest(waste int, onHold []shaping.Span) []string {
@@ -256,12 +283,20 @@ func (b bedVoice) rest(waste int, onHold []shaping.Span) []string {
 	return parts
 }
 
-func (b bedVoice) lowerEdge() string {
-	if b.piece.Heights.Band > 0 {
-		return "The edge below the band is still open on the ravel cord: bind it off, then pull the cord out."
+func (b bedVoice) on(needles ...shaping.Needle) string {
+	var names []string
+	for _, n := range needles {
+		names = append(names, n.String())
 	}
-	return "The lower edge is still open on the ravel cord: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or bind it off; then pull the cord out."
+	return ", on " + strings.Join(names, " and ")
 }
+
+// bandStitch says what a single bed can knit: it has no rib. Common practice, no source.
+func (b bedVoice) bandStitch() string {
+	return "mock rib, a rib reformed by hand with the latch tool, or another stitch that does not roll"
+}
+
+func (b bedVoice) lowerEdge() string { return b.openEdge("the ravel cord", "the cord") }
 
 func (b bedVoice) seen() string { return "knitted with the purl side facing you" }
 

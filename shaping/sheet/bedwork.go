@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/walewise/internal/plural"
@@ -37,15 +38,22 @@ func (b bedVoice) done(list []task, e entry) []string {
 			text = append(text, bothEnds(leftToRight(list[i:i+2])))
 			i++
 		case t.increase:
-			text = append(text, fmt.Sprintf("Increase 1 %s: move %v one needle to the %v; fill the empty %v with the purl bar of the neighbour.",
-				b.where(e, t.edge()), t.Needles, t.Toward, t.emptied()))
+			text = append(text, fmt.Sprintf("Increase 1 %s: push %v into work, move %v one needle to the %v; fill the empty %v with the purl bar of the neighbour.",
+				b.where(e, t.edge()), t.beyond(), t.Needles, t.Toward, t.emptied()))
 		default:
 			text = append(text, fmt.Sprintf("Decrease 1 %s: move %v one needle to the %v; push the empty %v out of work.",
 				b.where(e, t.edge()), t.Needles, t.Toward, t.emptied()))
 		}
 	}
+	if b.onHold && slices.ContainsFunc(list, func(t task) bool { return t.Do == shaping.DoShift }) {
+		text = append(text, sentence(backToWork))
+	}
 	return text
 }
+
+// backToWork is said after a transfer while the carriage is set to hold: the tool leaves
+// needles where such a carriage passes them by.
+const backToWork = "push the needles you moved back to working position"
 
 // doubles reports whether two tasks are the moves of a double decrease.
 func doubles(a, b task) bool {
@@ -62,7 +70,14 @@ func (b bedVoice) double(first, second task, e entry) string {
 func knitting(group []entry) string {
 	e := group[0]
 	if len(group) > 1 && e.fashioned() {
-		return fmt.Sprintf("Each time knit %s.", inTurn(group, func(e entry) string { return plural.Rows(e.rows()) }))
+		rows, other, last := inTurn(group, func(e entry) string { return plural.Rows(e.rows()) })
+		if other != "" {
+			rows += " and " + other + " in turn"
+		}
+		if last != "" {
+			rows += ", the last time " + last
+		}
+		return fmt.Sprintf("Each time knit %s.", rows)
 	}
 	var parts []string
 	for _, k := range e.knits {
@@ -111,7 +126,7 @@ func (b bedVoice) once(a shaping.Action, e entry) string {
 		return fmt.Sprintf("Push %v (%s) back into work by hand; the carriage stays set to hold.", a.Needles, plural.Stitches(n))
 	case shaping.DoBindOff:
 		if a.Separate {
-			return fmt.Sprintf("With a separate length of yarn, tails of 20 cm, bind off the %s in the middle, %v, draw the end through the last loop and push %s out of work.", plural.Stitches(n), a.Needles, thisNeedle(n))
+			return fmt.Sprintf("With a separate length of yarn, tails of %s, bind off the %s in the middle, %v, draw the end through the last loop and push %s out of work.", b.tail(), plural.Stitches(n), a.Needles, thisNeedle(n))
 		}
 		return fmt.Sprintf("Bind off %s %s: %v; push %s out of work.", plural.Stitches(n), b.where(e, e.from), fromEnd(a.Needles, e.from), thisNeedle(n))
 	case shaping.DoCastOnEdge:
@@ -132,23 +147,27 @@ func thisNeedle(n int) string {
 // bothEnds says a decrease or an increase at each end of a row, from left to right.
 func bothEnds(two []task) string {
 	left, right := two[0], two[1]
-	what, then := "Decrease", "push the empty %v and %v out of work"
+	what, then := "Decrease 1 at each end: ", "push the empty %v and %v out of work"
 	if left.increase {
-		what, then = "Increase", "fill the empty %v and %v with the purl bar of the neighbour"
+		what = fmt.Sprintf("Increase 1 at each end: push %v and %v into work, ", left.beyond(), right.beyond())
+		then = "fill the empty %v and %v with the purl bar of the neighbour"
 	}
-	return fmt.Sprintf("%s 1 at each end: move %v one needle to the %v and %v one needle to the %v; "+then+".",
-		what, left.Needles, left.Toward, right.Needles, right.Toward, left.emptied(), right.emptied())
+	return what + fmt.Sprintf("move %v one needle to the %v and %v one needle to the %v; "+then+".",
+		left.Needles, left.Toward, right.Needles, right.Toward, left.emptied(), right.emptied())
 }
 
 // again says the tasks of entries that repeat.
 func (b bedVoice) again(group []entry) string {
 	var names []string
 	for _, e := range group {
-		var one []string
+		var came, went []string
 		for _, t := range leftToRight(e.before) {
-			one = append(one, gone(t, e))
+			if t.increase {
+				came = append(came, t.beyond().String())
+			}
+			went = append(went, gone(t, e))
 		}
-		names = append(names, strings.Join(one, " and "))
+		names = append(names, filled(", ", strings.Join(came, " and "), strings.Join(went, " and ")))
 	}
 	e := group[0]
 	first := e.before[0]
@@ -159,9 +178,9 @@ func (b bedVoice) again(group []entry) string {
 	case first.Do == shaping.DoBindOff:
 		what = fmt.Sprintf("bind off the next %s %s", nextText(first.Needles.Len()), b.where(e, e.from))
 	case first.increase:
-		what, these = "increase 1 "+b.moves(e), "the needles to fill are"
+		what, these = "increase 1 "+b.moves(e), "the needles to push into work and those to fill are"
 		if len(e.before) == 1 {
-			these = "the needle to fill is"
+			these = "the needle to push into work and the one to fill are"
 		}
 	default:
 		what = "decrease 1 " + b.moves(e)
@@ -173,17 +192,23 @@ func (b bedVoice) again(group []entry) string {
 func (b bedVoice) moves(e entry) string {
 	list := leftToRight(e.before)
 	t := list[0]
-	place, several, inOrOut, then := b.where(e, t.edge()), "", "in", "push the emptied needle%s out of work"
+	place, several, inOrOut, push, then := b.where(e, t.edge()), "", "in", "", "push the emptied needle%s out of work"
 	if t.increase {
-		inOrOut, then = "out", "fill the emptied needle%s with the purl bar of the neighbour"
+		inOrOut, push, then = "out", "push the next needle into work, ", "fill the emptied needle%s with the purl bar of the neighbour"
+		if len(list) > 1 {
+			push = "push the next needle at either end into work, "
+		}
+	}
+	if b.onHold {
+		then += "; " + backToWork
 	}
 	first := t.Needles.String()
 	if len(list) > 1 {
 		place, several = "at each end", "s"
 		first = fmt.Sprintf("%v to the %v and %v to the %v", t.Needles, t.Toward, list[1].Needles, list[1].Toward)
 	}
-	return fmt.Sprintf("%s: move the %s one needle %swards (first %s, each time one needle further %s) and "+then,
-		place, edgeText(t.Needles.Len()), inOrOut, first, inOrOut, several)
+	return fmt.Sprintf("%s: %smove the %s one needle %swards (first %s, each time one needle further %s) and "+then,
+		place, push, edgeText(t.Needles.Len()), inOrOut, first, inOrOut, several)
 }
 
 func edgeText(n int) string {
@@ -210,15 +235,12 @@ func readings(group []entry) string {
 	for _, e := range group {
 		same = same && e.from == group[0].from
 	}
-	var list []string
-	for _, e := range group {
-		text := fmt.Sprintf("%03d", e.counter)
-		if !same {
-			text += fmt.Sprintf(" %v", e.from)
+	return "at counter " + places(group, func(e entry) string {
+		if same {
+			return fmt.Sprintf("%03d", e.counter)
 		}
-		list = append(list, text)
-	}
-	return "at counter " + strings.Join(list, ", ")
+		return fmt.Sprintf("%03d %v", e.counter, e.from)
+	})
 }
 
 // fromEnd names a span beginning at the given side.

@@ -15,6 +15,9 @@ func (s *writer) account() {
 
 func (s *writer) finish() {
 	s.heading("Finish")
+	if s.piece.Spec.Start.Edge == garment.WasteEdge {
+		s.para("  ", s.voice.lowerEdge())
+	}
 	s.para("  ", "Wash, and block to the knitted sizes:")
 	for _, size := range s.piece.Sizes {
 		switch size.Name {
@@ -23,9 +26,6 @@ func (s *writer) finish() {
 			s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
 		}
 	}
-	if s.piece.Spec.Start.Edge == garment.WasteEdge {
-		s.para("  ", s.voice.lowerEdge())
-	}
 	if s.halved() {
 		s.joinShoulders()
 	} else {
@@ -33,12 +33,32 @@ func (s *writer) finish() {
 	}
 }
 
+// openEdge says what becomes of an open lower edge, which would run in the wash, and of
+// the yarn that it waits on.
+func (s *writer) openEdge(waitsOn, pulled string) string {
+	bindOff := fmt.Sprintf("bind it off loosely with new yarn, %s", s.newYarn(s.work.Panels[0].Needles.Len()))
+	if s.piece.Heights.Band > 0 {
+		return fmt.Sprintf("First the edge below the band, which is still open on %s: %s, then pull %s out.", waitsOn, bindOff, pulled)
+	}
+	return fmt.Sprintf("First the lower edge, which is still open on %s: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or %s; then pull %s out.",
+		waitsOn, bindOff, pulled)
+}
+
 // joiningOrder says in which order this piece is joined to the others. Common practice, no source.
 func (s *writer) joiningOrder() {
-	if s.halved() {
-		s.para("  ", "Joining order: one shoulder, the neckband, the other shoulder and the neckband's ends, the sleeves, the sides.")
+	if !s.halved() {
+		return
 	}
+	order := "one shoulder, the neckband, the other shoulder and the neckband's ends"
+	if s.inTheRound() {
+		order = "both shoulders, the neckband in the round"
+	}
+	s.para("  ", "Joining order: "+order+", the sleeves, the sides.")
 }
+
+// inTheRound reports whether a neckband is knitted in the round: in the hand, with both
+// shoulders joined. Common practice, no source.
+func (s *writer) inTheRound() bool { return s.work.Place == shaping.Hand }
 
 // takeCare writes the dangers of tools and of the finished piece.
 func (s *writer) takeCare() {
@@ -55,56 +75,104 @@ func (s *writer) takeCare() {
 // joinShoulders says how a front or a back is joined to the other pieces.
 func (s *writer) joinShoulders() {
 	s.para("  ", s.neckband())
-	s.joinUnderarms("the sleeves")
+	if text := s.liveUnderarms(); text != "" {
+		s.para("  ", text)
+	}
 	s.para("  ", fmt.Sprintf("Worn, this piece's right half lies on the wearer's %v: it joins the left half of a %s %s.",
 		s.lies(shaping.Right), s.counterpart(), s.voice.seen()))
 }
 
-// joinUnderarms says what becomes of underarms that stayed live.
-func (s *writer) joinUnderarms(others string) {
-	if len(s.underarmHolds(shaping.Left)) > 0 {
-		s.para("  ", fmt.Sprintf("Join the live stitches of the underarms to those of %s, one for one, each wrap together with its stitch.", others))
+// withWraps is said of live stitches that are joined.
+const withWraps = "each wrap together with its stitch"
+
+// heldAtOnce returns the stitches that an underarm holds at once, and those that its edge
+// holds in all.
+func (s *writer) heldAtOnce() (atOnce, all int) {
+	all = -s.underarmHolds(shaping.Left).Total()
+	if first, ok := s.underarm(shaping.Left); ok && first.Method == shaping.Hold {
+		atOnce = -first.Stitches
 	}
+	return atOnce, all
+}
+
+// liveUnderarms says what becomes of the underarms of a front or a back that stayed live.
+// Those of a sleeve with a cap are held as they are, a straight top has none.
+func (s *writer) liveUnderarms() string {
+	atOnce, all := s.heldAtOnce()
+	if all == 0 {
+		return ""
+	}
+	straight := s.piece.Spec.Sleeve != nil && s.piece.Spec.Sleeve.Cap == garment.StraightTop
+	if straight || atOnce == 0 {
+		return "Catch every live stitch of the underarms when the sleeves are set in, " + withWraps + "."
+	}
+	text := fmt.Sprintf("When the sleeves are set in, first graft %s of each side (those held at once at the underarm), one for one, to those of the sleeves", outermost(atOnce))
+	if all > atOnce {
+		text += "; then catch every other live stitch of the armholes"
+	}
+	return text + ", " + withWraps + "."
+}
+
+// outermost says how many stitches beside an edge are meant.
+func outermost(stitches int) string {
+	if stitches == 1 {
+		return "the outermost stitch"
+	}
+	return fmt.Sprintf("the %d outermost stitches", stitches)
 }
 
 // joinSleeve says how a sleeve is set in: flat, before the sides are closed. Common
 // practice, no source.
 func (s *writer) joinSleeve() {
-	top := "its ends to the underarms"
-	if s.hasCap() {
-		top = "its underarms, where stitches were first taken off at once, to those of front and back, ease the cap in between"
-	}
+	text := "Set the sleeve in when both shoulders are joined and before the sides are: pin the middle of its top to the shoulder seam and "
+	atOnce, _ := s.heldAtOnce()
 	catching := ""
 	if s.uses()[shaping.DoWaste] {
 		catching = ", catching every live stitch"
 	}
-	s.para("  ", fmt.Sprintf("Set the sleeve in when both shoulders are joined and before the sides are: pin the middle of its top to the shoulder seam and %s, and join it%s.", top, catching))
-	s.joinUnderarms("front and back")
+	switch {
+	case atOnce > 0:
+		text += fmt.Sprintf("its underarms to those of front and back. First graft %s of each side (those held at once at the underarm, as on front and back), one for one, to those of front and back; then ease in the rest%s, %s.",
+			outermost(atOnce), catching, withWraps)
+	case s.hasCap() && s.piece.Widths.BindOff > 0:
+		text += "its underarms, where stitches were first taken off at once, to those of front and back, ease the cap in between, and join it" + catching + "."
+	case s.hasCap():
+		text += "its underarms, where the cap begins, to the threads at those of front and back, ease the cap in between, and join it" + catching + "."
+	case s.piece.Spec.Armhole.Inset.IsZero():
+		text += "its ends to the threads at the underarms of front and back, and join it" + catching + "."
+	default:
+		text += "its ends to the underarms, and join it" + catching + "."
+	}
+	s.para("  ", text)
 	s.para("  ", "Then close the sleeve and the side in one seam, from the cuff to the hem.")
 }
 
-// neckband says what a neckband is picked up from.
+// neckband says how many stitches a neckband takes up, and from what.
 func (s *writer) neckband() string {
 	var from []string
 	if live := s.liveNeck(); live > 0 {
-		text := fmt.Sprintf("the %d live stitches one for one", live)
+		text := fmt.Sprintf("the %d live ones one for one", live)
 		if live == 1 {
-			text = "the live stitch in the middle"
+			text = "the live one in the middle"
 		}
 		if s.neckHeld(shaping.RightHalf) > 0 {
-			text += ", each wrap together with its stitch"
+			text += " (each wrap together with its stitch)"
 		}
 		from = append(from, text)
 	}
 	if bound := s.neckBoundOff(); bound > 0 {
-		from = append(from, fmt.Sprintf("a stitch for each of the %d bound off", bound))
+		from = append(from, fmt.Sprintf("one for each of the %d bound off", bound))
 	}
-	from = append(from, "the edges between them and the shoulders by their length")
-	text := strings.Join(from, ", and ")
+	spread := ", spread evenly over it"
+	if len(from) > 0 {
+		spread = ": " + strings.Join(from, ", ") + ", the rest spread over the steps between them and the straight edges"
+	}
+	along := ""
 	if s.isBack() {
-		return fmt.Sprintf("Along the back the neckband takes up %s.", text)
+		along = " along the back"
 	}
-	return fmt.Sprintf("The neckband takes up %s.", text)
+	return fmt.Sprintf("The neck of this piece is %s long along its edge. The neckband takes up as many stitches%s as that length has at the band's gauge%s.",
+		s.length(s.piece.NeckLength()), along, spread)
 }
 
 // neckBoundOff returns the stitches bound off at the neck.

@@ -75,18 +75,20 @@ func goesOnOnce(list []entry, n int, joined func(first, next entry) bool) bool {
 		(n+1 == len(list) || !list[0].goesOn(list[n+1]))
 }
 
-// inTurn says what is done each time by entries that repeat, given how it is said of one:
-// the same always, or two things in turn, and something else the last time.
-func inTurn(group []entry, said func(entry) string) string {
-	text, last := said(group[0]), group[len(group)-1]
-	turn := (len(group) - 1) % 2
-	if steady := said(group[1]) == text; !steady && len(group) > 2 {
-		text += " and " + said(group[1]) + " in turn"
-	} else {
-		turn = 0
+// inTurn returns what is done each time by entries that repeat, given how it is said of
+// one: the same always, or that and another thing in turn, and something else the last
+// time. What there is not is empty.
+func inTurn(group []entry, said func(entry) string) (once, other, last string) {
+	once, last = said(group[0]), said(group[len(group)-1])
+	before := once
+	if second := said(group[1]); second != once && len(group) > 2 {
+		other = second
+		if len(group)%2 == 0 {
+			before = other
+		}
 	}
-	if once := said(last); once != said(group[turn]) {
-		text += ", the last time " + once
+	if last == before {
+		last = ""
 	}
-	return text
+	return once, other, last
 }

@@ -101,13 +101,13 @@ func (h handVoice) holders() int {
 func (h handVoice) start() []string {
 	sts := plural.Sts(h.work.Panels[0].Needles.Len())
 	if h.piece.Spec.Start.Edge == garment.ClosedEdge {
-		return []string{fmt.Sprintf("CO %s with a tail of 20 cm. The cast on is not a row; row 1 is a RS row.", sts) + h.rolls()}
+		return []string{fmt.Sprintf("CO %s with a tail of %s. The cast on is not a row; row 1 is a RS row.", sts, h.tail()) + h.rolls()}
 	}
 	later := "for a hem or a band"
 	if h.piece.Heights.Band > 0 {
 		later = "and is bound off at the end"
 	}
-	return []string{fmt.Sprintf("CO %s in waste yarn and work 6 rows, the last one a WS row. Change to main yarn with a tail of 20 cm: the lower edge stays open %s. Row 1 is the next row, a RS row.", sts, later)}
+	return []string{fmt.Sprintf("CO %s in waste yarn and work 6 rows, the last one a WS row. Change to main yarn with a tail of %s: the lower edge stays open %s. Row 1 is the next row, a RS row.", sts, h.tail(), later)}
 }
 
 func (h handVoice) opening(e entry, half shaping.Panel) string {
@@ -135,7 +135,11 @@ func (h handVoice) takenOff(a shaping.Action, _ entry) string {
 	n := plural.Sts(a.Needles.Len())
 	text := fmt.Sprintf("Break the yarn with a tail of %s. Slip the %s to a holder: they stay live for joining.", h.topTail(a.Needles.Len()), n)
 	if a.Do == shaping.DoBindOff {
-		text = fmt.Sprintf("BO the last %s, at the beginning of the next row. Break the yarn and draw it through.", n)
+		loosely := ""
+		if h.piece.Widths.Inset == 0 { // a sleeve's straight top, or a dropped shoulder
+			loosely = " loosely"
+		}
+		text = fmt.Sprintf("BO the last %s%s, at the beginning of the next row. Break the yarn and draw it through.", n, loosely)
 	}
 	return text
 }
@@ -144,15 +148,15 @@ func (h handVoice) changeOver(entry, entry) string { return "" }
 
 func (h handVoice) putBack() string { return "" }
 
-func (h handVoice) neckWaits(strips []shaping.Span) string {
+func (h handVoice) neckWaits(strips []shaping.Span) []string {
 	if n := count(strips); n > 1 {
-		return fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", plural.Sts(n))
+		return []string{fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", plural.Sts(n))}
 	}
-	return "The st of the neck is on its holder, ready for the neckband."
+	return []string{"The st of the neck is on its holder, ready for the neckband."}
 }
 
 // underarmWaits says nothing: an underarm is on its holder since its last row.
-func (h handVoice) underarmWaits([]shaping.Span) string { return "" }
+func (h handVoice) underarmWaits([]shaping.Span) []string { return nil }
 
 func (h handVoice) rest(waste int, onHold []shaping.Span) []string {
 	var parts []string
@@ -165,12 +169,12 @@ func (h handVoice) rest(waste int, onHold []shaping.Span) []string {
 	return parts
 }
 
-func (h handVoice) lowerEdge() string {
-	if h.piece.Heights.Band > 0 {
-		return "The edge below the band is still open on the waste yarn: bind it off, then pull the waste yarn out."
-	}
-	return "The lower edge is still open on the waste yarn: knit a band onto it, which makes the piece longer by its height, or turn up a hem, which makes it shorter, or bind it off; then pull the waste yarn out."
-}
+// on names nothing: in the hand no needle has a name.
+func (h handVoice) on(...shaping.Needle) string { return "" }
+
+func (h handVoice) bandStitch() string { return "rib or another stitch that does not roll" }
+
+func (h handVoice) lowerEdge() string { return h.openEdge("the waste yarn", "the waste yarn") }
 
 func (h handVoice) seen() string { return "as you look at its RS" }
 

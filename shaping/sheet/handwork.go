@@ -26,12 +26,12 @@ func (h handVoice) asks(group []entry, first bool) string {
 	case len(own) == 0:
 		return strings.Join(append(sentences, plain(e)), " ")
 	case len(group) > 1:
-		var rows, left []string
+		var left []string
 		for _, e := range group {
-			rows = append(rows, fmt.Sprint(e.counter+1))
 			left = append(left, fmt.Sprint(e.inWork.Len()))
 		}
-		return filled(" ", fmt.Sprintf("%d times, at rows %s: %s.", len(group), strings.Join(rows, ", "), h.row(e, own, true)),
+		rows := places(group, func(e entry) string { return fmt.Sprint(e.counter + 1) })
+		return filled(" ", fmt.Sprintf("%d times, at rows %s: %s.", len(group), rows, h.row(e, own, true)),
 			h.eachTime(group), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")))
 	}
 	return filled(" ", strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), sentence(h.after(e)))
@@ -92,7 +92,7 @@ func (h handVoice) split(e entry, p shaping.Panel) []string {
 		other := h.halfWith(a.Needles)
 		switch {
 		case a.Separate:
-			text = append(text, fmt.Sprintf("With a separate length of yarn, tails of 20 cm, BO the next %s and draw the end through the last loop.", n))
+			text = append(text, fmt.Sprintf("With a separate length of yarn, tails of %s, BO the next %s and draw the end through the last loop.", h.tail(), n))
 		case a.Do == shaping.DoHold && other != "" && !p.Needles.ContainsSpan(a.Needles):
 			half, _ := h.work.Panels.Panel(other)
 			if wait := h.waitingBefore(half); wait > 0 {
@@ -103,9 +103,9 @@ func (h handVoice) split(e entry, p shaping.Panel) []string {
 			text = append(text, fmt.Sprintf("Slip the next %s, the middle, to a holder.", n))
 		}
 	}
-	back := "Slip these back"
+	back := fmt.Sprintf("Slip the %s of the %s back to the left needle", plural.Sts(h.inWorkBefore(p)), p.Name)
 	if held := h.heldByBody(p); held > 0 {
-		back = fmt.Sprintf("Slip these %d back, but not the %d that wait at the %v edge,", h.inWorkBefore(p), held, h.outer(p.Name))
+		back += fmt.Sprintf(", but not the %d that wait at the %v edge,", held, h.outer(p.Name))
 	}
 	return append(text, back+" and go on with the yarn of the body.")
 }
@@ -129,7 +129,7 @@ func (h handVoice) takeUp(e entry, p shaping.Panel) string {
 	if e.from == h.outer(e.panel) {
 		edge = "outer edge"
 	}
-	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of 20 cm.", plural.Sts(h.inWorkBefore(p)+h.waitingBefore(p)), e.panel, edge)
+	text := fmt.Sprintf("Put the %s of the %s back on the needle, RS facing, and join the yarn at the %s with a tail of %s.", plural.Sts(h.inWorkBefore(p)+h.waitingBefore(p)), e.panel, edge, h.tail())
 	if held := h.waitingBefore(p); held > 0 {
 		text += fmt.Sprintf(" The %s at the %v edge go on waiting.", plural.Sts(held), h.outer(e.panel))
 	}
@@ -178,11 +178,18 @@ func (h handVoice) after(e entry) string {
 
 // eachTime says the rows after the first ones of entries that repeat.
 func (h handVoice) eachTime(group []entry) string {
-	text := inTurn(group, h.after)
-	if text == "" {
+	once, other, last := inTurn(group, h.after)
+	text := "Each time then " + once
+	switch {
+	case once == "":
 		return ""
+	case other != "":
+		text = fmt.Sprintf("Then in turn: after the first time %s, after the second %s, and so on", once, other)
 	}
-	return "Each time then " + text + "."
+	if last != "" {
+		text += ", after the last time " + last
+	}
+	return text + "."
 }
 
 // stroke returns k for RS rows and p for WS rows.

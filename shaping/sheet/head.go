@@ -84,15 +84,24 @@ func (s *writer) sizes() {
 	s.blank()
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
-		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), s.fine(size.Asked), s.fine(size.Knitted),
-			s.signed(size.Off()), inWhole(size), s.fine(size.PlusMinus))
+		asked, off := s.fine(size.Asked), s.signed(size.Off())
+		if follows(size) {
+			asked, off = "", ""
+		}
+		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), asked, s.fine(size.Knitted), off, inWhole(size), s.fine(size.PlusMinus))
 	}
 	for _, size := range s.piece.Sizes {
-		if size.Why != "" {
+		switch {
+		case follows(size):
+			s.para("  * ", fmt.Sprintf("%s: not asked; it follows from the length along the cap's edge.", s.sizeName(size)))
+		case size.Why != "":
 			s.para("  * ", fmt.Sprintf("%s, %s off: %s.", s.sizeName(size), s.signed(size.Off()), size.Why))
 		}
 	}
 }
+
+// follows reports whether a length was not asked but follows from others.
+func follows(size garment.Size) bool { return size.Name == "cap" }
 
 // inWhole says a length in stitches or rows; one along an edge goes through both.
 func inWhole(size garment.Size) string {
@@ -185,16 +194,13 @@ func gaugeText(p garment.Piece) string {
 	return text
 }
 
-// shoulderTail is how long a tail is left at a live shoulder.
-const shoulderTail = "45 cm if the shoulders are joined with it, else 20 cm"
-
-// topTail is how long a tail is left at stitches taken off live: at the top of a sleeve
-// four times its width and as much as at a shoulder's end. Common practice, no source.
+// topTail is how long a tail is left at stitches taken off live.
 func (s *writer) topTail(stitches int) string {
+	joined := "top is"
 	if s.halved() {
-		return shoulderTail
+		joined = "shoulders are"
 	}
-	return s.length(s.piece.Gauge.Width(4*stitches).Add(gauge.MustParseLength("20 cm"))) + " if the top is joined with it, else 20 cm"
+	return fmt.Sprintf("%s if the %s joined with it, else %s", s.joiningTail(stitches), joined, s.tail())
 }
 
 // rolls warns of a closed edge without a band.
@@ -216,8 +222,8 @@ func (s *writer) bandText() string {
 	if rows > 1 {
 		which = fmt.Sprintf("%d rows are the band and count in the length: knit them", rows)
 	}
-	return fmt.Sprintf("The first %s in rib or another stitch that does not roll. If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make %s, knit that many, an %s number,",
-		which, s.length(s.piece.Gauge.Height(rows)), parity)
+	return fmt.Sprintf("The first %s in %s. If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make %s, knit that many, an %s number,",
+		which, s.voice.bandStitch(), s.length(s.piece.Gauge.Height(rows)), parity)
 }
 
 func (s *writer) start() {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 )
 
@@ -93,11 +92,9 @@ func (s *writer) separate() int {
 	return n
 }
 
-// separateText says how long a separate length of yarn must be: four times the width
-// that it binds off, and two tails. Common practice, no source.
+// separateText says how long a separate length of yarn must be.
 func (s *writer) separateText(stitches int) string {
-	length := s.piece.Gauge.Width(4 * stitches).Add(gauge.MustParseLength("40 cm"))
-	return fmt.Sprintf("a separate length of main yarn, %s", s.length(length))
+	return fmt.Sprintf("a separate length of main yarn, %s", s.newYarn(stitches))
 }
 
 // isLast reports whether no panel follows.

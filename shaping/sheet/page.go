@@ -36,6 +36,9 @@ func (p *page) heading(text string) {
 	p.line("%s", strings.ToUpper(text))
 }
 
+// noBreak is written as a space at which no line ends.
+const noBreak = "\x1f"
+
 // para writes text in lines that begin with first and then with as many spaces.
 func (p *page) para(first, text string) {
 	indent := strings.Repeat(" ", len([]rune(first)))
@@ -43,7 +46,7 @@ func (p *page) para(first, text string) {
 		if i > 0 {
 			first = indent
 		}
-		p.line("%s%s", first, line)
+		p.line("%s%s", first, strings.ReplaceAll(line, noBreak, " "))
 	}
 }
 

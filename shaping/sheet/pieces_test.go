@@ -266,15 +266,15 @@ func TestStepsAreGathered(t *testing.T) {
 		steps       shaping.Schedule
 		boxes, says string
 	}{
-		{"14 times every 10th row", shaping.Bed, 160, fashioned(1, 11, tens...), "[ ] x 14",
-			"14 times, at counter 010, 020, 030, 040, 050, 060, 070, 080, 090, 100, 110, 120, 130, 140: increase 1 at each end: "},
-		{"every 10th row", shaping.Bed, 160, fashioned(1, 11, tens...), "[ ] x 14", "Each time knit 10 rows."},
-		{"a short end", shaping.Bed, 144, fashioned(1, 11, tens...), "[ ] x 14", "Each time knit 10 rows, the last time 4 rows."},
+		{"14 times every 10th row", shaping.Bed, 160, fashioned(1, 11, tens...), "[ ] ",
+			"14 times, at counter [ ] 010, [ ] 020, [ ] 030, [ ] 040, [ ] 050, [ ] 060, [ ] 070, [ ] 080, [ ] 090, [ ] 100, [ ] 110, [ ] 120, [ ] 130, [ ] 140: increase 1 at each end: "},
+		{"every 10th row", shaping.Bed, 160, fashioned(1, 11, tens...), "[ ] ", "Each time knit 10 rows."},
+		{"a short end", shaping.Bed, 144, fashioned(1, 11, tens...), "[ ] ", "Each time knit 10 rows, the last time 4 rows."},
 		{"5th and 6th row in turn", shaping.Bed, 60, fashioned(1, 11, 5, 6, 5, 6), "[ ][ ][ ][ ][ ]", "Each time knit 5 rows and 6 rows in turn."},
 		{"in turn with a long end", shaping.Bed, 40, fashioned(-1, 11, 5, 6, 5, 6), "[ ][ ][ ][ ][ ]", "Each time knit 5 rows and 6 rows in turn, the last time 8 rows."},
-		{"in the hand", shaping.Hand, 160, fashioned(1, 11, tens...), "[ ] x 14", "k2, m1, k to last 2 sts, m1, k2. Each time then work 9 rows even."},
-		{"in WS rows", shaping.Hand, 160, fashioned(1, 12, tens...), "[ ] x 14", "p2, m1, p to last 2 sts, m1, p2. Each time then work 9 rows even."},
-		{"in turn in the hand", shaping.Hand, 60, fashioned(1, 11, 4, 6, 4, 6), "[ ][ ][ ][ ][ ]", "Each time then work 3 rows even and work 5 rows even in turn"},
+		{"in the hand", shaping.Hand, 160, fashioned(1, 11, tens...), "[ ] ", "k2, m1, k to last 2 sts, m1, k2. Each time then work 9 rows even."},
+		{"in WS rows", shaping.Hand, 160, fashioned(1, 12, tens...), "[ ] ", "p2, m1, p to last 2 sts, m1, p2. Each time then work 9 rows even."},
+		{"in turn in the hand", shaping.Hand, 60, fashioned(1, 11, 4, 6, 4, 6), "[ ][ ][ ][ ][ ]", "Then in turn: after the first time work 3 rows even, after the second work 5 rows even, and so on."},
 	} {
 		piece := sleeveOf(t, c.place, 40, c.rows, c.steps)
 		text := sheetOfPiece(t, piece)
@@ -310,10 +310,10 @@ func TestRowsOfTwoSteps(t *testing.T) {
 		{"increases over few stitches", shaping.Hand, 3, fashioned(1, 5), fashioned(1, 5), "K2, m1, k to last 1 st, m1, k1."},
 		{"decrease and increase", shaping.Bed, 20, fashioned(1, 5), fashioned(-1, 5),
 			"Decrease 1 at the right edge: move R8-R10 one needle to the left; push the empty R10 out of work. " +
-				"Increase 1 at the left edge: move L10-L8 one needle to the left; fill the empty L8 with the purl bar of the neighbour."},
+				"Increase 1 at the left edge: push L11 into work, move L10-L8 one needle to the left; fill the empty L8 with the purl bar of the neighbour."},
 		{"increases over few needles", shaping.Bed, 4, fashioned(1, 5), fashioned(1, 5),
-			"Increase 1 at the right edge: move L1-R2 one needle to the right; fill the empty L1 with the purl bar of the neighbour. " +
-				"Increase 1 at the left edge: move L2-R1 one needle to the left; fill the empty R1 with the purl bar of the neighbour."},
+			"Increase 1 at the right edge: push R3 into work, move L1-R2 one needle to the right; fill the empty L1 with the purl bar of the neighbour. " +
+				"Increase 1 at the left edge: push L3 into work, move L2-R1 one needle to the left; fill the empty R1 with the purl bar of the neighbour."},
 	} {
 		piece := panelOf(t, c.place, c.castOn, 5, c.left, c.right)
 		text := sheetOfPiece(t, piece)
@@ -385,11 +385,12 @@ func TestReaderNoticesFaultsInIncreases(t *testing.T) {
 		wrong, instead string
 	}{
 		{"the wrong needle filled", atBed, "fill the empty L19", "fill the empty L18"},
-		{"the group beside the edge", atBed, "move L19-L17", "move L20-L18"},
+		{"the group beside the edge", atBed, "L19-L17 one needle to the left", "L20-L18 one needle to the left"},
 		{"moved inwards", atBed, "L20-L18 one needle to the right", "L20-L18 one needle to the left"},
-		{"a needle too few to fill", atBed, "L20 and R20. Each", "L20 and R20; L21 and R21. Each"},
+		{"a needle too few to fill", atBed, "L20 and R20. Each", "L20 and R20; L24 and\n                          R24, L21 and R21. Each"},
+		{"the wrong needle pushed into work", atBed, "push L22 and R21", "push L21 and R21"},
 		{"the first group elsewhere", atBed, "(first L20-L18", "(first L21-L19"},
-		{"rows of the last time", atBed, "time 6 rows", "time 7 rows"},
+		{"rows of the last time", atBed, "time 6\n                          rows", "time 7\n                          rows"},
 		{"a wrong account", atBed, "40 cast on + 6 increased", "40 cast on + 8 increased"},
 		{"no increase", inHand, "k2, k to last 2 sts", "k2, m1, k to last 2 sts"},
 		{"a stitch too many", inHand, "m1, m1, k2", "m1, k2"},

@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"fmt"
+	"maps"
 	"regexp"
 	"slices"
 	"strings"
@@ -16,11 +17,14 @@ type bedKnitter struct {
 	loops    map[shaping.Needle]int
 	held     map[shaping.Needle]bool
 	carriage shaping.Side
+	onWaste  bool // waste yarn was knitted over the stitches in work
 	toHold   bool // the carriage passes needles on hold by
 	yarn     bool // threaded
 	counting bool
 	counter  int
-	waste    int // stitches on waste yarn
+	waste    int                     // stitches on waste yarn
+	pushed   []shaping.Needle        // into work beyond the edges, without a stitch yet
+	forward  map[shaping.Needle]bool // where a transfer has left them
 }
 
 func (b *bedKnitter) mark() *regexp.Regexp { return bedMark }
@@ -120,6 +124,20 @@ func (b *bedKnitter) move(group shaping.Span, toward shaping.Side, empty shaping
 	}
 	b.loops[empty] = 0
 	b.Ledger.Decreased++
+	b.left(group.Moved(toward, 1))
+}
+
+// left takes in where a transfer has left needles.
+func (b *bedKnitter) left(group shaping.Span) {
+	for n := range group.All() {
+		b.forward[n] = true
+	}
+}
+
+// push brings an empty needle beside the edge into work.
+func (b *bedKnitter) push(n shaping.Needle) {
+	must(b.loops[n] == 0, "%v has a stitch", n)
+	b.pushed = append(b.pushed, n)
 }
 
 // widen moves the group at an edge outwards by one needle and fills the needle that this
@@ -128,6 +146,10 @@ func (b *bedKnitter) widen(group shaping.Span, toward shaping.Side, filled shapi
 	work, beyond := b.inWork(), group.Beyond(toward, 1).First
 	must(group.End(toward) == work.End(toward) && work.ContainsSpan(group) && b.loops[beyond] == 0, "move %v to the %v while %v are in work", group, toward, work)
 	must(group.End(toward.Opposite()) == filled, "moving %v does not empty %v", group, filled)
+	at := slices.Index(b.pushed, beyond)
+	must(at >= 0, "%v is not in work but %v", beyond, b.pushed)
+	b.pushed = slices.Delete(b.pushed, at, at+1)
+	b.left(group.Moved(toward, 1))
 	for n := beyond; n != filled; n = n.Toward(toward.Opposite(), 1) {
 		b.loops[n] = b.loops[n.Toward(toward.Opposite(), 1)]
 	}
@@ -155,6 +177,9 @@ func (b *bedKnitter) inwards(place string, said shaping.Side) shaping.Side {
 
 func (b *bedKnitter) knit(rows int) {
 	must(b.yarn && b.counting, "knitting without yarn or counter")
+	must(len(b.pushed) == 0, "%v are in work without a stitch", b.pushed)
+	must(len(b.forward) == 0 || !b.toHold, "%v do not knit where a transfer has left them", slices.Collect(maps.Keys(b.forward)))
+	clear(b.forward)
 	for range rows {
 		work := b.inWork()
 		for n := range work.All() {
@@ -182,6 +207,13 @@ func (b *bedKnitter) given() words { return words{b.again.names[b.again.round]} 
 // the carriage back.
 func (b *bedKnitter) wasteYarn(rows int) {
 	must(!b.yarn && !b.counting && rows%2 == 0, "waste yarn with main yarn threaded, the counter on, or in %d rows", rows)
+	b.onWaste = true
+}
+
+// pushOff takes the stitches in work off the bed.
+func (b *bedKnitter) pushOff(words) {
+	must(b.onWaste, "no waste yarn was knitted")
+	b.onWaste = false
 	for _, span := range b.working() {
 		for n := range span.All() {
 			b.loops[n] = 0
@@ -202,7 +234,7 @@ func spans(list string) []shaping.Span {
 var atBed = []phrase[*bedKnitter]{
 	// the start
 	say("Cast on {span} ({stitches}) in waste yarn and knit 8 rows or more that end at the {side}", (*bedKnitter).castOn),
-	say("Cast on {span} ({stitches}) in main yarn with a closed edge and a tail of 20 cm, so that the carriage then stands at the {side}", func(b *bedKnitter, w words) {
+	say("Cast on {span} ({stitches}) in main yarn with a closed edge and a tail of {length}, so that the carriage then stands at the {side}", func(b *bedKnitter, w words) {
 		b.castOn(w)
 		b.yarn = true
 	}),
@@ -210,7 +242,7 @@ var atBed = []phrase[*bedKnitter]{
 		must(w.side(0) == b.carriage.Opposite(), "the carriage is at the %v already", b.carriage)
 		b.carriage = w.side(0)
 	}),
-	say("Change to main yarn, leave a tail of 20 cm", func(b *bedKnitter, _ words) { b.yarn = true }),
+	say("Change to main yarn, leave a tail of {length}", func(b *bedKnitter, _ words) { b.yarn = true }),
 	say("Counter to 000, carriage at the {side}", func(b *bedKnitter, w words) {
 		must(w.side(0) == b.carriage, "the carriage is at the %v", b.carriage)
 		b.counter, b.counting = 0, true
@@ -271,7 +303,7 @@ var atBed = []phrase[*bedKnitter]{
 		b.carriage = w.side(0)
 	}),
 	say("Counter on, set back to {n}", func(b *bedKnitter, w words) { b.counting, b.counter = true, w.number(0) }),
-	say("Join the main yarn at the {side} with a tail of 20 cm: the first stitch to knit is {needle}", func(b *bedKnitter, w words) {
+	say("Join the main yarn at the {side} with a tail of {length}: the first stitch to knit is {needle}", func(b *bedKnitter, w words) {
 		must(!b.yarn && w.side(0) == b.carriage && w.needle(1) == b.inWork().End(b.carriage), "the carriage is at the %v of %v", b.carriage, b.inWork())
 		b.yarn = true
 	}),
@@ -287,7 +319,7 @@ var atBed = []phrase[*bedKnitter]{
 		b.hold(w.counted(0, 2))
 	}),
 	say("Push {span} ({stitches}) back into work by hand; the carriage stays set to hold", (*bedKnitter).returned),
-	say("With a separate length of yarn, tails of 20 cm, bind off the {stitches} in the middle, {span}", func(b *bedKnitter, w words) {
+	say("With a separate length of yarn, tails of {length}, bind off the {stitches} in the middle, {span}", func(b *bedKnitter, w words) {
 		b.finish(w.counted(1, 0))
 	}),
 	say("draw the end through the last loop and push {these} out of work", remark[*bedKnitter]),
@@ -319,22 +351,37 @@ var atBed = []phrase[*bedKnitter]{
 		b.move(w.span(0), shaping.Right, w.needle(2))
 		b.move(w.span(1), shaping.Left, w.needle(3))
 	}),
-	say("Increase 1 at {place}: move {span} one needle to the {side}; fill the empty {needle} with the purl bar of the neighbour", func(b *bedKnitter, w words) {
-		b.widen(w.span(1), b.outwards(w[0], w.side(2)), w.needle(3))
+	say("Increase 1 at {place}: push {needle} into work, move {span} one needle to the {side}; fill the empty {needle} with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.push(w.needle(1))
+		b.widen(w.span(2), b.outwards(w[0], w.side(3)), w.needle(4))
 	}),
-	say("Increase 1 at each end: move {span} one needle to the left and {span} one needle to the right; fill the empty {needle} and {needle} with the purl bar of the neighbour", func(b *bedKnitter, w words) {
-		b.widen(w.span(0), shaping.Left, w.needle(2))
-		b.widen(w.span(1), shaping.Right, w.needle(3))
+	say("Increase 1 at each end: push {needle} and {needle} into work, move {span} one needle to the left and {span} one needle to the right; fill the empty {needle} and {needle} with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.push(w.needle(0))
+		b.push(w.needle(1))
+		b.widen(w.span(2), shaping.Left, w.needle(4))
+		b.widen(w.span(3), shaping.Right, w.needle(5))
+	}),
+	say("push the needles you moved back to working position", func(b *bedKnitter, _ words) {
+		must(len(b.forward) > 0, "no needle was moved")
+		clear(b.forward)
+	}),
+	say("Tie a contrasting thread to the edge stitch at both edges, on {needle} and {needle}: the underarms", func(b *bedKnitter, w words) {
+		work := b.inWork()
+		must(b.neck == 0 && w.needle(0) == work.First && w.needle(1) == work.Last, "%v are in work", work)
+		b.Threads = append(b.Threads, b.counter, b.counter)
+	}),
+	say("Tie a contrasting thread to the edge stitch at {place}, on {needle}: the underarm", func(b *bedKnitter, w words) {
+		must(b.place(w[0]) == b.neck.Opposite() && b.loops[w.needle(1)] == 1 && b.loops[w.needle(1).Toward(b.place(w[0]), 1)] == 0, "%v is not at the edge", w.needle(1))
+		b.Threads = append(b.Threads, b.counter)
 	}),
 
 	// steps that repeat
 	say("{n} times, at counter {list}: {rest}", func(b *bedKnitter, w words) {
-		b.again = repeat{at: strings.Split(w[1], ", "), ask: w[2]}
-		must(len(b.again.at) == w.number(0), "%d times at %s", w.number(0), w[1])
+		b.places(w, w[2])
 	}),
 	say("In turn these are {rest}", (*bedKnitter).inTurn),
-	say("In turn the needle to fill is {rest}", (*bedKnitter).inTurn),
-	say("In turn the needles to fill are {rest}", (*bedKnitter).inTurn),
+	say("In turn the needle to push into work and the one to fill are {rest}", (*bedKnitter).inTurn),
+	say("In turn the needles to push into work and those to fill are {rest}", (*bedKnitter).inTurn),
 	say("Each time {rest}", func(b *bedKnitter, w words) {
 		if rows, plain := strings.CutPrefix(w[0], "knit "); plain && !strings.Contains(rows, "wrap") && !strings.Contains(rows, ", knit") {
 			b.again.thenDo(rows, "knit %s")
@@ -365,16 +412,16 @@ var atBed = []phrase[*bedKnitter]{
 	say("decrease 1 at each end: move the {n} edge stitches one needle inwards (first {span} to the right and {span} to the left, each time one needle further in) and push the emptied needles out of work", func(b *bedKnitter, w words) {
 		b.decreaseBoth(w.span(1), w.span(2), w.number(0))
 	}),
-	say("increase 1 at {place}: move the edge stitch one needle outwards (first {span}, each time one needle further out) and fill the emptied needle with the purl bar of the neighbour", func(b *bedKnitter, w words) {
-		b.widenNext(b.given()[0], b.place(w[0]), w.span(1), 1)
+	say("increase 1 at {place}: push the next needle into work, move the edge stitch one needle outwards (first {span}, each time one needle further out) and fill the emptied needle with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widenOne(w[0], w.span(1), 1)
 	}),
-	say("increase 1 at {place}: move the {n} edge stitches one needle outwards (first {span}, each time one needle further out) and fill the emptied needle with the purl bar of the neighbour", func(b *bedKnitter, w words) {
-		b.widenNext(b.given()[0], b.place(w[0]), w.span(2), w.number(1))
+	say("increase 1 at {place}: push the next needle into work, move the {n} edge stitches one needle outwards (first {span}, each time one needle further out) and fill the emptied needle with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+		b.widenOne(w[0], w.span(2), w.number(1))
 	}),
-	say("increase 1 at each end: move the edge stitch one needle outwards (first {span} to the left and {span} to the right, each time one needle further out) and fill the emptied needles with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+	say("increase 1 at each end: push the next needle at either end into work, move the edge stitch one needle outwards (first {span} to the left and {span} to the right, each time one needle further out) and fill the emptied needles with the purl bar of the neighbour", func(b *bedKnitter, w words) {
 		b.widenBoth(w.span(0), w.span(1), 1)
 	}),
-	say("increase 1 at each end: move the {n} edge stitches one needle outwards (first {span} to the left and {span} to the right, each time one needle further out) and fill the emptied needles with the purl bar of the neighbour", func(b *bedKnitter, w words) {
+	say("increase 1 at each end: push the next needle at either end into work, move the {n} edge stitches one needle outwards (first {span} to the left and {span} to the right, each time one needle further out) and fill the emptied needles with the purl bar of the neighbour", func(b *bedKnitter, w words) {
 		b.widenBoth(w.span(1), w.span(2), w.number(0))
 	}),
 
@@ -400,14 +447,17 @@ var atBed = []phrase[*bedKnitter]{
 		must(b.inWork() == w.counted(1, 0), "%v are in work", b.inWork())
 		b.bindOff(w[1:])
 	}),
-	say("break the yarn with a tail of 20 cm and draw it through the last loop", func(b *bedKnitter, _ words) { b.yarn = false }),
-	say("Break the yarn with a tail of {length} if the {joined} with it, else 20 cm", func(b *bedKnitter, _ words) { b.yarn = false }),
+	say("break the yarn with a tail of {length} and draw it through the last loop", func(b *bedKnitter, _ words) { b.yarn = false }),
+	say("Break the yarn with a tail of {length} if the {joined} with it, else {length}", func(b *bedKnitter, _ words) { b.yarn = false }),
 	say("Push the empty needles out of work", remark[*bedKnitter]),
 	say("Counter off", func(b *bedKnitter, _ words) { b.counting = false }),
-	say("Knit {rows} of waste yarn over {span} ({stitches}) and take them off the bed: they stay live for joining", func(b *bedKnitter, w words) {
+	say("Knit {rows} of waste yarn over {span} ({stitches})", func(b *bedKnitter, w words) {
 		must(b.inWork() == w.counted(1, 2), "%v are in work", b.inWork())
 		b.wasteYarn(w.number(0))
 	}),
+	say("break it and push the stitches off by hand", (*bedKnitter).pushOff),
+	say("so that the carriage stays where it is", remark[*bedKnitter]),
+	say("so that the carriage stays where it is: they stay live for joining", remark[*bedKnitter]),
 	say("Push {list} ({stitches}, {part}) back into work", func(b *bedKnitter, w words) {
 		for _, span := range spans(w[0]) {
 			b.setHeld(span, false)
@@ -418,10 +468,16 @@ var atBed = []phrase[*bedKnitter]{
 		}
 		must(slices.Equal(b.working(), spans(w[0])) && count == w.number(1), "%d in work: %v", count, b.working())
 	}),
-	say("Knit {rows} of waste yarn over them in one strip and take it off", func(b *bedKnitter, w words) { b.wasteYarn(w.number(0)) }),
+	say("Knit {rows} of waste yarn over them in one strip", func(b *bedKnitter, w words) { b.wasteYarn(w.number(0)) }),
 	say("ready for the neckband", remark[*bedKnitter]),
-	say("the yarn runs past the empty needles between them", remark[*bedKnitter]),
-	say("Lift {needle}, the stitch of {part}, onto a safety pin: it stays live", func(b *bedKnitter, w words) {
+	say("the yarn runs past the empty needles between them", func(b *bedKnitter, _ words) {
+		work := b.working()
+		must(len(work) > 1, "only %v are in work", work)
+		for i := 1; i < len(work); i++ {
+			must(work[i].First.Index()-work[i-1].Last.Index() <= 5, "the yarn runs far from %v to %v", work[i-1], work[i])
+		}
+	}),
+	say("Lift {needle}, {the} stitch of {part}, onto a safety pin: it stays live", func(b *bedKnitter, w words) {
 		b.setHeld(w.span(0), false)
 		b.loops[w.needle(0)] = 0
 		b.waste++
@@ -470,9 +526,19 @@ func (b *bedKnitter) inTurn(w words) {
 }
 
 func (b *bedKnitter) widenBoth(left, right shaping.Span, count int) {
-	atLeft, atRight, _ := strings.Cut(b.given()[0], " and ")
+	pushed, filled, _ := strings.Cut(b.given()[0], ", ")
+	for _, name := range strings.Split(pushed, " and ") {
+		b.push(needle(name))
+	}
+	atLeft, atRight, _ := strings.Cut(filled, " and ")
 	b.widenNext(atLeft, shaping.Left, left, count)
 	b.widenNext(atRight, shaping.Right, right, count)
+}
+
+func (b *bedKnitter) widenOne(place string, first shaping.Span, count int) {
+	pushed, filled, _ := strings.Cut(b.given()[0], ", ")
+	b.push(needle(pushed))
+	b.widenNext(filled, b.place(place), first, count)
 }
 
 // widenNext moves the group whose innermost needle is named outwards; first is the first

@@ -223,7 +223,8 @@ func (h *handKnitter) lastOff(count, waiting int, half string) {
 }
 
 // slippedBack takes the stitches of the first half back to the left needle.
-func (h *handKnitter) slippedBack(words) {
+func (h *handKnitter) slippedBack(w words) {
+	must(w.number(0) == h.slipped && w[1]+" half" == h.panel, "%d of the %s were slipped", h.slipped, h.panel)
 	must(len(h.left) == 0, "%d stitches are left", len(h.left))
 	h.left = make([]string, h.slipped)
 	h.right = h.right[:len(h.right)-h.slipped]
@@ -241,10 +242,10 @@ func (h *handKnitter) takeUp(count int, half string) {
 // inHand are the phrases of work with two needles.
 var inHand = []phrase[*handKnitter]{
 	// the start
-	say("CO {sts} with a tail of 20 cm", (*handKnitter).castOn),
+	say("CO {sts} with a tail of {length}", (*handKnitter).castOn),
 	say("CO {sts} in waste yarn and work 6 rows, the last one a WS row", (*handKnitter).castOn),
-	say("Change to main yarn with a tail of 20 cm: the lower edge stays open for a hem or a band", remark[*handKnitter]),
-	say("Change to main yarn with a tail of 20 cm: the lower edge stays open and is bound off at the end", remark[*handKnitter]),
+	say("Change to main yarn with a tail of {length}: the lower edge stays open for a hem or a band", remark[*handKnitter]),
+	say("Change to main yarn with a tail of {length}: the lower edge stays open and is bound off at the end", remark[*handKnitter]),
 	say("Row 1 is the next row, a RS row", remark[*handKnitter]),
 	say("row 1 is a RS row", remark[*handKnitter]),
 	say("If its rows are higher or lower than the gauge's, count in a washed swatch of it how many make {length}, knit that many, an {rest} number, and then go on with row {n}", func(h *handKnitter, w words) {
@@ -269,7 +270,7 @@ var inHand = []phrase[*handKnitter]{
 		h.right = append(h.right, make([]string, h.slipped)...)
 		h.left = h.left[:len(h.left)-h.slipped]
 	}),
-	say("With a separate length of yarn, tails of 20 cm, BO the next {sts} and draw the end through the last loop", func(h *handKnitter, w words) { h.bindOff(w.number(0)) }),
+	say("With a separate length of yarn, tails of {length}, BO the next {sts} and draw the end through the last loop", func(h *handKnitter, w words) { h.bindOff(w.number(0)) }),
 	say("Slip the next {sts}, the middle, to a holder", func(h *handKnitter, w words) {
 		for range w.number(0) {
 			h.take()
@@ -280,12 +281,12 @@ var inHand = []phrase[*handKnitter]{
 	say("Slip the last {sts} (with the {n} that wait), the {side} half, to a holder", func(h *handKnitter, w words) {
 		h.lastOff(w.number(0), w.number(1), w[2]+" half")
 	}),
-	say("Slip these {n} back, but not the {n} that wait at the {side} edge, and go on with the yarn of the body", func(h *handKnitter, w words) {
-		must(w.number(0) == h.slipped && w.number(1) == h.waiting && w.side(2) == h.neck.Opposite(), "%d were slipped, %d wait", h.slipped, h.waiting)
+	say("Slip the {sts} of the {side} half back to the left needle, but not the {n} that wait at the {side} edge, and go on with the yarn of the body", func(h *handKnitter, w words) {
+		must(w.number(2) == h.waiting && w.side(3) == h.neck.Opposite(), "%d wait", h.waiting)
 		h.slippedBack(w)
 	}),
-	say("Slip these back and go on with the yarn of the body", (*handKnitter).slippedBack),
-	say("Put the {sts} of the {side} half back on the needle, RS facing, and join the yarn at the neck with a tail of 20 cm", func(h *handKnitter, w words) {
+	say("Slip the {sts} of the {side} half back to the left needle and go on with the yarn of the body", (*handKnitter).slippedBack),
+	say("Put the {sts} of the {side} half back on the needle, RS facing, and join the yarn at the neck with a tail of {length}", func(h *handKnitter, w words) {
 		h.takeUp(w.number(0), w[1]+" half")
 	}),
 	say("The {sts} at the {side} edge go on waiting", func(h *handKnitter, w words) {
@@ -359,10 +360,12 @@ var inHand = []phrase[*handKnitter]{
 
 	// rows that repeat
 	say("{n} times, at rows {list}: {rest}", func(h *handKnitter, w words) {
-		h.again = repeat{at: strings.Split(w[1], ", "), ask: w[2]}
-		must(len(h.again.at) == w.number(0), "%d times at %s", w.number(0), w[1])
+		h.places(w, w[2])
 	}),
-	say("Each time then {rest}", func(h *handKnitter, w words) { h.again.thenDo(w[0], "%s") }),
+	say("Each time then {then}, after the last time {rest}", func(h *handKnitter, w words) { h.again.then, h.again.last = w[:1], w[1] }),
+	say("Each time then {rest}", func(h *handKnitter, w words) { h.again.then = w }),
+	say("Then in turn: after the first time {then}, after the second {then}, and so on, after the last time {rest}", func(h *handKnitter, w words) { h.again.then, h.again.last = w[:2], w[2] }),
+	say("Then in turn: after the first time {then}, after the second {then}, and so on", func(h *handKnitter, w words) { h.again.then = w }),
 	say("In turn {list} sts are in work", func(h *handKnitter, w words) {
 		left := strings.Split(w[0], ", ")
 		h.repeat(func(round int) {
@@ -374,12 +377,12 @@ var inHand = []phrase[*handKnitter]{
 	}),
 
 	// off the needles
-	say("BO the last {sts}, at the beginning of the next row", func(h *handKnitter, w words) {
+	say("BO the last {sts}{loosely}, at the beginning of the next row", func(h *handKnitter, w words) {
 		must(h.remaining() == w.number(0), "%d stitches are left", h.remaining())
 		h.bindOff(w.number(0))
 	}),
 	say("Break the yarn and draw it through", remark[*handKnitter]),
-	say("Break the yarn with a tail of {length} if the {joined} with it, else 20 cm", remark[*handKnitter]),
+	say("Break the yarn with a tail of {length} if the {joined} with it, else {length}", remark[*handKnitter]),
 	say("Slip the {sts} to a holder: they stay live for joining", func(h *handKnitter, w words) {
 		must(h.remaining() == w.number(0), "%d stitches are left", h.remaining())
 		h.left = h.left[:len(h.left)-w.number(0)]
@@ -423,6 +426,14 @@ var inHand = []phrase[*handKnitter]{
 		must(h.holders["the neck"] == 1, "the neck has %d stitches", h.holders["the neck"])
 	}),
 	say("ready for the neckband", remark[*handKnitter]),
+	say("Tie a contrasting thread to the edge stitch at both edges: the underarms", func(h *handKnitter, _ words) {
+		must(h.neck == 0, "both edges of a half")
+		h.Threads = append(h.Threads, h.row, h.row)
+	}),
+	say("Tie a contrasting thread to the edge stitch at {place}: the underarm", func(h *handKnitter, w words) {
+		must(h.place(w[0]) == h.neck.Opposite(), "%s is no outer edge", w[0])
+		h.Threads = append(h.Threads, h.row)
+	}),
 }
 
 // close works that many stitches to the end of a closing row, those that wait among them.

@@ -34,6 +34,8 @@ type knitted struct {
 	Wraps  []pass // the row before the wrap, with the wrapped needle alone
 	Wales  map[shaping.Needle]int
 	Ledger shaping.Ledger
+	// Threads are the rows after which one was tied to mark an underarm.
+	Threads []int
 }
 
 // pass is one row.
@@ -67,6 +69,9 @@ func judged(piece garment.Piece) knitted {
 	if !inHand {
 		k.Wales = maps.Collect(piece.Cloth.Wales())
 	}
+	if len(piece.Work.Panels) > 1 && piece.Widths.BindOff == 0 {
+		k.Threads = []int{piece.Heights.Underarm, piece.Heights.Underarm}
+	}
 	return k
 }
 
@@ -84,7 +89,7 @@ func follow(text string) (knitted, error) {
 	if strings.Contains(text, "knitted in the hand") {
 		return carryOut(text, &handKnitter{holders: map[string]int{}}, inHand)
 	}
-	return carryOut(text, &bedKnitter{loops: map[shaping.Needle]int{}, held: map[shaping.Needle]bool{}}, atBed)
+	return carryOut(text, &bedKnitter{loops: map[shaping.Needle]int{}, held: map[shaping.Needle]bool{}, forward: map[shaping.Needle]bool{}}, atBed)
 }
 
 // knitter carries out what the phrases of its craft say.
@@ -118,6 +123,24 @@ type repeat struct {
 	then  []string // after each asking, in turn
 	last  string   // after the last one, if something else
 	round int      // the time that is being worked, from 0
+}
+
+// places takes in where a line with several boxes is to be carried out. Those of many times
+// stand there, and the line has one of its own.
+func (p *progress) places(w words, ask string) {
+	p.again = repeat{at: strings.Split(w[1], ", "), ask: ask}
+	must(len(p.again.at) == w.number(0), "%d times at %s", w.number(0), w[1])
+	boxed := 0
+	for i, at := range p.again.at {
+		if place, ok := strings.CutPrefix(at, "[ ] "); ok {
+			p.again.at[i] = place
+			boxed++
+		}
+	}
+	if boxed > 0 {
+		must(p.boxes == 1, "%d boxes at the beginning and %d in the list", p.boxes, boxed)
+		p.boxes = boxed
+	}
 }
 
 // repeat carries out such a line; before and after are called each time.
@@ -180,8 +203,9 @@ func lines(text string) []string {
 	for _, block := range strings.Split(text, "\n\n") {
 		fresh := true
 		for _, line := range strings.Split(block, "\n") {
+			opens := fresh || opening.MatchString(line) // a box further in belongs to its line
 			line = strings.Join(strings.Fields(line), " ")
-			if fresh || opening.MatchString(line) {
+			if opens {
 				list = append(list, line)
 			} else {
 				list[len(list)-1] += " " + line
@@ -193,9 +217,9 @@ func lines(text string) []string {
 }
 
 var (
-	opening = regexp.MustCompile(`^(\[ \]|->|From here|Check:)`)
+	opening = regexp.MustCompile(`^(?: {0,2}(?:\[ \]|From here|Check:)| *->)`)
 	heading = regexp.MustCompile(`^(?:(FRONT|BACK), (.+)|(?:RIGHT |LEFT )?SLEEVE)$`)
-	boxes   = regexp.MustCompile(`^((?:\[ \])+)(?: x (\d+))? `)
+	boxes   = regexp.MustCompile(`^((?:\[ \])+) `)
 )
 
 // carryOut knits the order of work of a sheet.
@@ -237,9 +261,6 @@ func carryOut[K knitter](text string, k K, craft []phrase[K]) (done knitted, err
 		if found := boxes.FindStringSubmatch(line); found != nil {
 			line = line[len(found[0]):]
 			p.boxes = strings.Count(found[1], "[ ]")
-			if found[2] != "" {
-				p.boxes = words(found[1:]).number(1)
-			}
 			if p.panel != "" {
 				mark := k.mark().FindStringSubmatch(line)
 				must(mark != nil, "the line does not say where it begins")
@@ -282,8 +303,9 @@ func say[K any](template string, means func(K, words)) phrase[K] {
 var changing = map[string]string{
 	"n": `(\d+)`, "rows": `(\d+) rows?`, "stitches": `(\d+) stitch(?:es)?`, "sts": `(\d+) sts?`,
 	"needle": `([LR]\d+)`, "span": `([LR]\d+(?:-[LR]\d+)?)`, "side": `(left|right)`, "place": `(the neck|the (?:left|right) edge)`,
-	"length": `[\d.]+ (?:cm|in)`, "these": `(?:this needle|these needles)`, "go": `(?:go|come)`, "part": `(the neck|the underarm|the cap's (?:left|right) edge)`,
-	"face": `(RS|WS)`, "they stay": `(?:they stay|it stays)`, "wait": `(?:that wait|that waits)`, "joined": `(?:shoulders are joined|top is joined)`, "k": `([KkPp])`, "list": `([^:]+?)`, "rest": `(.+)`,
+	"stitch": `(?:mock rib, a rib reformed by hand with the latch tool,|rib) or another stitch that does not roll`,
+	"length": `[\d.]+ (?:cm|in|mm)`, "these": `(?:this needle|these needles)`, "go": `(?:go|come)`, "part": `(the neck|the underarm|the cap's (?:left|right) edge)`,
+	"then": `(.+?)`, "loosely": `(?: loosely)?`, "the": `(?:the|a)`, "face": `(RS|WS)`, "they stay": `(?:they stay|it stays)`, "wait": `(?:that wait|that waits)`, "joined": `(?:shoulders are joined|top is joined)`, "k": `([KkPp])`, "list": `([^:]+?)`, "rest": `(.+)`,
 }
 
 // understand carries out the first phrase of the text and returns what follows it.
@@ -302,8 +324,8 @@ func remark[K any](K, words) {}
 
 // eitherWay are the phrases of both crafts.
 var eitherWay = []phrase[*progress]{
-	say("The first {rows} are the band and count in the length: knit them in rib or another stitch that does not roll", func(p *progress, w words) { p.band = w.number(0) }),
-	say("The first row is the band and counts in the length: knit it in rib or another stitch that does not roll", func(p *progress, _ words) { p.band = 1 }),
+	say("The first {rows} are the band and count in the length: knit them in {stitch}", func(p *progress, w words) { p.band = w.number(0) }),
+	say("The first row is the band and counts in the length: knit it in {stitch}", func(p *progress, _ words) { p.band = 1 }),
 	say("The cast on is not a row", remark[*progress]),
 	say("Plain knitting rolls at such an edge: plan a band or a hem unless you like it so", remark[*progress]),
 	say("From here stitches {go} at the outer edge, the {side} end", func(p *progress, w words) {

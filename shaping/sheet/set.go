@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/gauge"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -21,7 +22,9 @@ func WriteSet(w io.Writer, set garment.Set) error {
 	}
 	s := setWriter{page: &page{w: w}, checks: set.Checks}
 	for _, piece := range set.Pieces {
-		s.pieces = append(s.pieces, newWriter(s.page, piece))
+		p := newWriter(s.page, piece)
+		p.checks = set.Checks
+		s.pieces = append(s.pieces, p)
 	}
 	s.pieces[0].title()
 	s.contents()
@@ -58,16 +61,76 @@ func (s *setWriter) halved() *writer {
 // contents writes the table of pieces.
 func (s *setWriter) contents() {
 	s.heading("Pieces")
-	s.para("  ", fmt.Sprintf("In this order. Rows are counted up to the top; those knitted in all count both halves. %s are those in work where the piece is widest. Sizes are finished, where it is widest and up to its top.",
+	s.para("  ", fmt.Sprintf("In this order. Rows high are counted up to the top; rows knitted count both halves. %s are those in work where the piece is widest. Sizes are finished, where it is widest and up to its top.",
 		capital(s.pieces[0].voice.columns())))
 	s.blank()
-	s.line("  %-14s %7s %5s %6s   %-24s %s", "", "cast on", "rows", "in all", s.pieces[0].voice.columns(), "width x height")
+	s.line("  %-14s %7s %5s %7s", "", "", "rows", "rows")
+	s.line("  %-14s %7s %5s %7s   %-24s %s", "", "cast on", "high", "knitted", s.pieces[0].voice.columns(), "width x height")
 	for _, p := range s.pieces {
 		all := p.extent()
 		finished := p.piece.Gauge.Width(max(all.Len()-2*p.piece.Widths.Seam, 0))
-		s.line("  %-14s %7d %5d %6d   %-24s %s x %s", p.work.Name, p.work.Panels[0].Needles.Len(), p.height(), p.piece.Cloth.Rows(),
+		s.line("  %-14s %7d %5d %7d   %-24s %s x %s", p.work.Name, p.work.Panels[0].Needles.Len(), p.height(), p.piece.Cloth.Rows(),
 			p.voice.across(all), p.length(finished), p.length(p.piece.Gauge.Height(p.height())))
 	}
+	s.blank()
+	s.round()
+	s.gauge()
+}
+
+// piece returns the front or the back; ok is false if there is none.
+func (s *setWriter) piece(back bool) (p *writer, ok bool) {
+	i := slices.IndexFunc(s.pieces, func(p *writer) bool { return p.halved() && p.isBack() == back })
+	if i < 0 {
+		return nil, false
+	}
+	return s.pieces[i], true
+}
+
+// round says how wide front and back are together, at hem and waist where they differ
+// from the underarms.
+func (s *setWriter) round() {
+	front, ok := s.piece(false)
+	back, also := s.piece(true)
+	if !ok || !also {
+		return
+	}
+	var said []string
+	var underarms gauge.Length
+	for _, place := range []struct{ name, where string }{{"width", "round the underarms"}, {"waist", "at the waist"}, {"hem", "at the hem"}} {
+		round := front.knitted(place.name).Add(back.knitted(place.name))
+		if round.IsZero() || round.Equal(underarms) {
+			continue
+		}
+		if place.name == "width" {
+			underarms = round
+		}
+		said = append(said, fmt.Sprintf("%s %s", place.where, front.length(round)))
+	}
+	s.para("  ", fmt.Sprintf("Front and back together, finished: %s.", strings.Join(said, ", ")))
+}
+
+// knitted returns a length of the piece as it will be knitted, 0 if it has none of that
+// name.
+func (s *writer) knitted(name string) gauge.Length {
+	for _, size := range s.piece.Sizes {
+		if size.Name == name {
+			return size.Knitted
+		}
+	}
+	return gauge.Length{}
+}
+
+// gauge says the gauge as the swatch has it and over the length that gauges are compared
+// by.
+func (s *setWriter) gauge() {
+	piece, over := s.pieces[0].piece, "10 cm"
+	if piece.Spec.Units == gauge.Inch {
+		over = "4 in"
+	}
+	length := gauge.MustParseLength(over)
+	const places = 1
+	s.para("  ", fmt.Sprintf("Gauge: %s; over %s %s stitches and %s rows.", gaugeText(piece), over,
+		piece.Gauge.Stitches(length).Decimal(places).StringFixed(places), piece.Gauge.Rows(length).Decimal(places).StringFixed(places)))
 }
 
 // across says the needles of a span on each side of the middle.
@@ -111,9 +174,17 @@ func (s *setWriter) checked() {
 // Common practice, no source.
 func (s *setWriter) joining() {
 	has := func(is func(*writer) bool) bool { return slices.ContainsFunc(s.pieces, is) }
-	both := has((*writer).isBack) && has(func(p *writer) bool { return p.halved() && !p.isBack() })
-	var steps []string
+	front, both := s.piece(false)
 	if both {
+		_, both = s.piece(true)
+	}
+	var steps []string
+	switch {
+	case both && front.inTheRound():
+		steps = append(steps,
+			"Both shoulders: the right half of the front to the left half of the back, and the left half of the front to the right half of the back, as their instructions call them.",
+			"The neckband, in the round along front and back: what it takes up stands at the end of each of them.")
+	case both:
 		steps = append(steps,
 			"One shoulder: the right half of the front to the left half of the back, as their instructions call them.",
 			"The neckband, from the open shoulder along front and back to the open shoulder: what it takes up stands at the end of each of them.",

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/walewise/internal/plural"
@@ -16,6 +17,9 @@ func (s *writer) notes() {
 			continue // said with the one at the right
 		}
 		steps, other := s.steps(e), s.steps(s.opposite(e))
+		if len(other) != len(steps) {
+			other = steps // no piece of package garment has such edges
+		}
 		if len(steps) == 0 {
 			way := "upright"
 			if e.Name == garment.ShoulderEdge {
@@ -34,21 +38,41 @@ func (s *writer) notes() {
 			total = e.Stitches
 		}
 		s.para("  "+e.Name+": ", fmt.Sprintf("%s %s. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
-			plural.Stitches(total), at, capital(s.spoken(e.Name, steps, other[0].Row)), last, s.area(e.Area), s.area(e.Floor)))
+			plural.Stitches(total), at, capital(s.spoken(e.Name, steps, other)), last, s.area(e.Area), s.area(e.Floor)))
+	}
+	s.beforeYouStart()
+}
+
+func (s *writer) beforeYouStart() {
+	list := slices.Clone(s.piece.Warnings)
+	if text := s.mustStretch(); text != "" {
+		list = append(list, text)
+	}
+	if len(list) == 0 {
+		return
 	}
 	s.heading("Before you start")
-	for _, warning := range s.piece.Warnings {
-		s.para("  ", clean(warning))
+	for _, text := range list {
+		s.para("  ", clean(text))
 	}
+}
+
+// mustStretch says what must pass through the opening of the piece, unless a check has
+// said whether it does.
+func (s *writer) mustStretch() string {
+	name := "cuff"
 	if s.halved() {
-		s.para("  ", "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder.")
-	} else {
-		cuff := "The cuff"
-		if s.piece.Heights.Band > 0 {
-			cuff += ", with its band,"
-		}
-		s.para("  ", cuff+" must stretch over the hand: measure before you cast on.")
+		name = "neck"
 	}
+	switch {
+	case slices.ContainsFunc(s.checks, func(c garment.Check) bool { return c.Name == name }):
+		return ""
+	case s.halved():
+		return "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder."
+	case s.piece.Heights.Band > 0:
+		return "The cuff, with its band, must stretch over the hand: measure before you cast on."
+	}
+	return "The cuff must stretch over the hand: measure before you cast on."
 }
 
 // way says what a step does with its stitches.
@@ -92,40 +116,52 @@ func (s *writer) opposite(e garment.Edge) garment.Edge {
 // mostShort is how many phrases the shorthand is used for.
 const mostShort = 6
 
-// spoken says the steps of an edge at the right of the piece; other is the row of the
-// first one at the left.
-func (s *writer) spoken(name string, steps shaping.Schedule, other int) string {
-	var short []string
-	var before string
-	text, begin, at := "", "", 0
+// spoken says the steps of an edge at the right of the piece, each kind from the reading
+// where it begins, with that at the left; others are the steps there. Tied steps are a row
+// apart at the two edges and others are not, so that no distance from one kind to the next
+// would hold for both.
+func (s *writer) spoken(name string, steps, others shaping.Schedule) string {
+	left := "at the left edge"
+	if name == garment.NeckEdge {
+		left = "in the left half"
+	}
+	var said []string
+	for from, to := 0, 0; from < len(steps); from = to {
+		for to = from + 1; to < len(steps) && goOn(steps, others, to); to++ {
+		}
+		text := "at "
+		if from > 0 {
+			text = "from "
+		}
+		text += s.voice.reading(steps[from].Row)
+		if others[from].Row != steps[from].Row {
+			text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(others[from].Row))
+		}
+		said = append(said, fmt.Sprintf("%s %s: %s", text, way(steps[from]), inPhrases(steps[from:to])))
+	}
+	return strings.Join(said, "; ")
+}
+
+// goOn reports whether the n-th step is of the kind of the one before it and as far from it
+// at both edges.
+func goOn(steps, others shaping.Schedule, n int) bool {
+	return way(steps[n]) == way(steps[n-1]) && steps[n].Row-steps[n-1].Row == others[n].Row-others[n-1].Row
+}
+
+// inPhrases says steps of one kind, with their shorthand if it is short.
+func inPhrases(steps shaping.Schedule) string {
+	var said, short []string
+	begin := ""
 	for i, run := range steps.Phrases() {
-		way := way(steps[at])
-		at += run.Times
-		switch {
-		case i == 0:
-			if run.Times == 1 {
-				begin = fmt.Sprintf(" after the first %d", max(run.Stitches, -run.Stitches))
-			}
-			text = "at " + s.voice.reading(run.From)
-			if other != run.From {
-				left := "at the left edge"
-				if name == garment.NeckEdge {
-					left = "in the left half"
-				}
-				text += fmt.Sprintf(" (%s %s)", left, s.voice.reading(other))
-			}
-			text += " " + way + ": "
-		case way != before:
-			text += "; " + way + ": "
-		default:
-			text += "; "
+		if i == 0 && run.Times == 1 {
+			begin = fmt.Sprintf(" after the first %d", max(run.Stitches, -run.Stitches))
 		}
 		if run.Every > 0 {
 			short = append(short, strings.ReplaceAll(run.Shorthand(), "+", ""))
 		}
-		before = way
-		text += strings.TrimPrefix(run.String(), "+")
+		said = append(said, strings.TrimPrefix(run.String(), "+"))
 	}
+	text := strings.Join(said, "; ")
 	if len(short) > 0 && len(short) <= mostShort {
 		text += fmt.Sprintf(" (rows-stitches-times%s: %s)", begin, strings.Join(short, ", "))
 	}

@@ -34,6 +34,9 @@ func (t task) edge() shaping.Side {
 // emptied returns the needle that a shift leaves without a stitch.
 func (t task) emptied() shaping.Needle { return t.Needles.End(t.Toward.Opposite()) }
 
+// beyond returns the needle that an increase brings into work.
+func (t task) beyond() shaping.Needle { return t.Needles.Beyond(t.Toward, 1).First }
+
 // alike reports whether two lists of tasks are the same but for the names of the
 // needles and the end that comes first.
 func alike(a, b []task) bool {

@@ -38,13 +38,18 @@ type voice interface {
 	changeOver(last, next entry) string
 	// putBack says what is put back when all is done.
 	putBack() string
-	// neckWaits and underarmWaits say what becomes of stitches that waited to the end.
-	neckWaits(strips []shaping.Span) string
-	underarmWaits(strips []shaping.Span) string
+	// neckWaits and underarmWaits say what becomes of stitches that waited to the end, one
+	// line each.
+	neckWaits(strips []shaping.Span) []string
+	underarmWaits(strips []shaping.Span) []string
 	// rest says where the live stitches of an account are.
 	rest(waste int, onHold []shaping.Span) []string
 	// reading is the number by which a step of an edge at row is found.
 	reading(row int) string
+	// on names needles, where they have names.
+	on(needles ...shaping.Needle) string
+	// bandStitch says in what a band is knitted.
+	bandStitch() string
 	// lowerEdge says what becomes of an open lower edge; seen, how another piece is looked
 	// at so that its sides are left and right as in this one.
 	lowerEdge() string

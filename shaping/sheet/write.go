@@ -65,6 +65,8 @@ type writer struct {
 	work  shaping.Work
 	voice voice
 
+	checks []garment.Check // between this piece and others, said elsewhere
+
 	onHold bool // the carriage has been set to hold
 }
 
@@ -82,7 +84,7 @@ func (s *writer) ordered() []byte {
 
 // rows writes the order of work panel by panel.
 func (s *writer) rows() {
-	list := entries(s.work, s.piece.Heights.Band)
+	list := entries(s.work, s.stops()...)
 	for i := 0; i < len(list); {
 		j := i
 		for j < len(list) && list[j].panel == list[i].panel {
@@ -91,6 +93,20 @@ func (s *writer) rows() {
 		s.panel(list[i:j], list[j:])
 		i = j
 	}
+}
+
+// stops returns the counter readings at which something is said.
+func (s *writer) stops() []int {
+	stops := []int{s.piece.Heights.Band}
+	if s.marksUnderarm(entry{counter: s.piece.Heights.Underarm}) {
+		stops = append(stops, s.piece.Heights.Underarm)
+	}
+	return stops
+}
+
+// joined reports whether an entry that repeats another is said with it.
+func (s *writer) joined(first, next entry) bool {
+	return !s.marksUnderarm(first) && !s.marksUnderarm(next) && s.voice.joined(first, next)
 }
 
 // panel writes the entries of one panel; rest are those of the panels after it.
@@ -110,13 +126,17 @@ func (s *writer) panel(list, rest []entry) {
 			outer = steps[0].Row
 		}
 	}
-	for k, group := range gather(list, s.voice.joined) {
+	for k, group := range gather(list, s.joined) {
 		e := group[0]
 		if outer > 0 && e.counter+1 >= outer {
 			outer = 0
 			s.para("  ", s.bothEnds(e))
 		}
-		s.entry(len(group), s.voice.mark(e.counter, e.from), s.voice.asks(group, k == 0), group[len(group)-1])
+		text := s.voice.asks(group, k == 0)
+		if s.marksUnderarm(e) {
+			text = s.threads(e) + " " + text
+		}
+		s.entry(len(group), s.voice.mark(e.counter, e.from), text, group[len(group)-1])
 	}
 	s.after(last, rest)
 }
@@ -135,12 +155,28 @@ func (s *writer) bothEnds(e entry) string {
 	return fmt.Sprintf("From here stitches %s at the outer edge, the %v end.", how, outer)
 }
 
+// mostBoxes is how many boxes an entry has at its beginning; where it is repeated more
+// often they stand in the list of its places, see places.
+const mostBoxes = 8
+
+// places lists the places of entries that repeat, each with its box if they are many.
+func places(group []entry, place func(entry) string) string {
+	var list []string
+	for _, e := range group {
+		text := place(e)
+		if len(group) > mostBoxes {
+			text = strings.ReplaceAll("[ ] "+text, " ", noBreak)
+		}
+		list = append(list, text)
+	}
+	return strings.Join(list, ", ")
+}
+
 // entry writes one entry with its boxes; result is the entry whose end is shown.
-func (s *writer) entry(boxes int, mark, text string, result entry) {
-	const mostBoxes = 8
-	box := strings.Repeat("[ ]", min(boxes, mostBoxes))
-	if boxes > mostBoxes {
-		box = fmt.Sprintf("[ ] x %d", boxes)
+func (s *writer) entry(times int, mark, text string, result entry) {
+	box := strings.Repeat("[ ]", times)
+	if times > mostBoxes {
+		box = "[ ]"
 	}
 	if len(box) > boxWidth {
 		s.line("  %s", box)
@@ -170,10 +206,14 @@ func (s *writer) after(e entry, rest []entry) {
 	say(s.voice.takenOff(top, e))
 	neck, underarms := s.necksAndUnderarms(strips)
 	if len(neck) > 0 {
-		say(s.voice.neckWaits(neck))
+		for _, text := range s.voice.neckWaits(neck) {
+			say(text)
+		}
 	}
 	for _, strips := range underarms {
-		say(s.voice.underarmWaits(strips))
+		for _, text := range s.voice.underarmWaits(strips) {
+			say(text)
+		}
 	}
 	if len(rest) > 0 {
 		say(s.voice.changeOver(e, rest[0]))
