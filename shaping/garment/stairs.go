@@ -145,11 +145,13 @@ func (p Piece) tip(side shaping.Side) int {
 	half, _ := p.Work.Panels.Panel(halfAt(side))
 	body, _ := p.Work.Panels.Panel(half.Parent)
 	for _, panel := range []shaping.Panel{body, half} {
-		for _, step := range panel.Steps(side).Between(p.ShoulderRow, panel.LastRow) {
-			if step.Method == shaping.Hold {
-				return step.Row
-			}
-			return step.Row - 1
+		steps := panel.Steps(side).Between(p.ShoulderRow, panel.LastRow)
+		switch {
+		case len(steps) == 0:
+		case steps[0].Method == shaping.Hold:
+			return steps[0].Row
+		default:
+			return steps[0].Row - 1
 		}
 	}
 	return half.LastRow

@@ -33,10 +33,8 @@ func (s *writer) lies(side shaping.Side) shaping.Side {
 	return side
 }
 
-// hasCap reports whether the piece is narrower at its top than where it is widest.
-func (s *writer) hasCap() bool {
-	return s.lastKnit(shaping.Body).Len() < s.extent().Len()
-}
+// hasCap reports whether a sleeve ends in a set-in cap.
+func (s *writer) hasCap() bool { return s.piece.Heights.Cap > 0 }
 
 // extent returns the needles between the outermost ones that the piece ever has.
 func (s *writer) extent() shaping.Span { return s.piece.Cloth.Needles() }
