@@ -89,8 +89,11 @@ func check(s Spec) error {
 	return checkPaths(s)
 }
 
+// longestLength is the greatest length in a spec.
+func longestLength() gauge.Length { return gauge.MustParseLength("1000 cm") }
+
 func (s Spec) checkLength(field string, l gauge.Length, required bool) error {
-	longest := gauge.MustParseLength("1000 cm")
+	longest := longestLength()
 	switch {
 	case required && l.Sign() <= 0:
 		return &Error{Field: field, Given: short(s.text(l)), Want: "a length above 0 is needed", Err: ErrSpec}
@@ -138,6 +141,8 @@ func checkWaist(s Spec) error {
 		return err
 	}
 	switch {
+	case s.Start.Band.Cmp(s.Body.Length) >= 0:
+		return s.fitError("body.waist.height", waist.Height, "the band takes the whole body: leave body.waist out, or lower start.band")
 	case waist.Height.Cmp(s.Start.Band) < 0:
 		return s.fitError("body.waist.height", waist.Height, "within the band: at least "+s.floor(s.Start.Band))
 	case waist.Height.Cmp(s.Body.Length) > 0:

@@ -71,6 +71,8 @@ func edgePoints(p garment.Piece, side shaping.Side, low, high int, head float64)
 	foot := p.Heights.Underarm
 	if p.Widths.BindOff > 0 && len(steps) > 0 {
 		base, foot, steps = steps[0].gone, steps[0].height, steps[1:]
+	} else if len(steps) > 0 {
+		foot = min(foot, steps[0].height)
 	}
 	line = []point{{0, float64(foot)}}
 	gone := 0
@@ -85,10 +87,7 @@ func edgePoints(p garment.Piece, side shaping.Side, low, high int, head float64)
 // the rows up to the underarm and to the tip.
 func armholeOf(p garment.Piece, side shaping.Side) (length float64, base, foot, tip int) {
 	tip = tipOf(p, side)
-	low := p.Heights.Underarm
-	if p.Widths.BindOff > 0 {
-		low-- // one edge may go a row before
-	}
+	low := p.Heights.Underarm - 1 // one edge may go a row before
 	line, base := edgePoints(p, side, low, p.ShoulderRow, float64(tip))
 	return way(p.Gauge, line), base, int(line[0].up), tip
 }

@@ -370,12 +370,12 @@ var refusals = []refused{
 	}},
 	{func(s *garment.Spec) { s.Body.Hem = length("1 mm") }, "body.hem 0.1 cm: fewer than 2 stitches: at least 1.4 cm", "body.hem", garment.ErrFit, nil},
 	{waist("1 mm", "18 cm"), "body.waist.width 0.1 cm: fewer than 2 stitches: at least 1.4 cm", "body.waist.width", garment.ErrFit, nil},
-	{func(s *garment.Spec) { s.Body.Length, s.Body.Hem = length("1 cm"), length("44 cm") }, "body.length 1 cm: the sides have too few rows to be shaped above the band: at least 6.0 cm", "body.length", garment.ErrFit, []change{
-		func(s *garment.Spec) { s.Body.Length = length("6.0 cm") },
+	{func(s *garment.Spec) { s.Body.Length, s.Body.Hem = length("1 cm"), length("44 cm") }, "body.length 1 cm: the sides have too few rows to be shaped above the band: at least 6.4 cm", "body.length", garment.ErrFit, []change{
+		func(s *garment.Spec) { s.Body.Length = length("6.4 cm") },
 	}},
-	{waist("44 cm", "36 cm"), "body.waist.height 36 cm: too few rows to shape the sides between it and the band or the underarm: from 5.4 cm to 29.6 cm", "body.waist.height", garment.ErrFit, []change{
+	{waist("44 cm", "36 cm"), "body.waist.height 36 cm: too few rows to shape the sides between it and the band or the underarm: from 5.4 cm to 29.3 cm", "body.waist.height", garment.ErrFit, []change{
 		func(s *garment.Spec) { s.Body.Waist.Height = length("5.4 cm") },
-		func(s *garment.Spec) { s.Body.Waist.Height = length("29.6 cm") },
+		func(s *garment.Spec) { s.Body.Waist.Height = length("29.3 cm") },
 	}},
 	{waist("95 cm", "18 cm"), "body.waist.width 95 cm: 212 stitches need 106 needles on each side of the middle, the bed has 100: 12 needles are missing; the widest piece that fits is 200 stitches, 90.0 cm", "body.waist.width", garment.ErrBed, nil},
 	{func(s *garment.Spec) {

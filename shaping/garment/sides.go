@@ -39,10 +39,13 @@ func (f *trunk) slantSides() error {
 // lowSide is the error for sides that need so many rows, in one stretch or in two.
 func (f *trunk) lowSide(rows []int) error {
 	s, h := f.spec, f.heights
-	const rounding = 2 // rows, that the whole height may take
+	const rounding = 3 // rows, that the whole height may take
 	needed := h.Band + rounding
 	for _, r := range rows {
 		needed += r
+	}
+	if f.gauge.Height(needed).Cmp(longestLength()) > 0 {
+		return s.fitError("start.band", s.Start.Band, "leaves the sides too few rows to be shaped: lower it")
 	}
 	if s.Body.Waist == nil || needed > h.Underarm {
 		return s.fitError("body.length", s.Body.Length, fmt.Sprintf("the sides have too few rows to be shaped above the band: at least %s",

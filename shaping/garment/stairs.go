@@ -113,10 +113,15 @@ func (p Piece) outerStairs(side shaping.Side, end, head int) stairs {
 		}
 		last, begun = at, true
 	}
-	if p.Widths.BindOff > 0 && len(s.treads) > 0 {
+	if len(s.treads) == 0 {
+		return s
+	}
+	if p.Widths.BindOff > 0 {
 		s.foot = s.treads[0].height
 		s.treads = s.treads[1:]
+		return s
 	}
+	s.foot = min(s.foot, s.treads[0].height) // one edge may go a row before
 	return s
 }
 
