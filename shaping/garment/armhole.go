@@ -140,7 +140,7 @@ func (f *trunk) steepArmhole(d drawing, err error) error {
 		if near.Rules != d.rules {
 			continue
 		}
-		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rows <= f.lastArmholeRow() {
+		if near.Stitches == d.stitches && near.Rows > d.rows && near.Rows <= f.lastArmholeRow() && f.gauge.Height(near.Rows).Cmp(armhole.Depth) <= 0 {
 			found = append(found, "raise armhole.curve to "+f.spec.atLeast(f.gauge.Height(near.Rows)))
 		}
 		if atOnce := f.gauge.Width(f.widths.Inset - near.Stitches); near.Rows == d.rows && tied(f.armhole.Several) && atOnce.Cmp(armhole.Inset) < 0 {

@@ -96,7 +96,8 @@ func (s *sleeve) checkLowest(shape curve.Edge, lowest float64) error {
 		return nil
 	}
 	want := "wider than the armhole"
-	for top := s.widths.Body - 2*s.widths.Seam - 1; top > 0; top-- {
+	// Even or odd as it is now, with the cuff.
+	for top := s.widths.Body - 2*s.widths.Seam - 2; top > 0; top -= 2 {
 		flat, stitches, err := s.capBox(top)
 		if err != nil {
 			break

@@ -48,6 +48,9 @@ func (f *trunk) lowSide(rows []int) error {
 		return s.fitError("start.band", s.Start.Band, "leaves the sides too few rows to be shaped: lower it")
 	}
 	if s.Body.Waist == nil || needed > h.Underarm {
+		if s.Body.Waist != nil {
+			needed += rounding // so that there is room for the waist whatever the rounding takes
+		}
 		return s.fitError("body.length", s.Body.Length, fmt.Sprintf("the sides have too few rows to be shaped above the band: at least %s",
 			s.atLeast(f.gauge.Height(needed))))
 	}
