@@ -50,3 +50,9 @@ func CapsOf(spec Spec) (off func(rows int) ([]float64, error), err error) {
 		return offs, nil
 	}, nil
 }
+
+// ChecksOf returns the checks of pieces that need not be of one spec.
+func ChecksOf(spec Spec, pieces ...Piece) ([]Check, error) {
+	j, err := newJob(spec)
+	return j.checks(Set{Pieces: pieces}), err
+}

@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
+	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
@@ -17,8 +18,7 @@ import (
 // steps at the right, and from the readings in brackets those at the left.
 func TestShapesAreTrue(t *testing.T) {
 	read := map[string]int{}
-	rapid.Check(t, func(rt *rapid.T) {
-		s := jumperSpec(rt)
+	all := func(rt rapid.TB, s garment.Spec) {
 		for _, name := range []string{"front", "back", "sleeve"} {
 			piece, err := pieces(s)[name]()
 			if err != nil {
@@ -39,7 +39,13 @@ func TestShapesAreTrue(t *testing.T) {
 				}
 			}
 		}
-	})
+	}
+	rapid.Check(t, func(rt *rapid.T) { all(rt, jumperSpec(rt)) })
+	for rows := range 20 { // necks around the underarms, where the halves shape the armholes
+		s := jumper()
+		s.Neck = garment.Neck{Shape: garment.VeeNeck, Width: s.Neck.Width, Depth: gauge.MustParseLength("14 cm").Add(gauge.MustParseLength("3 mm").Mul(rows))}
+		all(t, s)
+	}
 	for _, name := range []string{garment.NeckEdge, garment.ArmholeEdge, garment.CapEdge, garment.HemToUnderarm} {
 		if read[name] == 0 {
 			t.Errorf("no %s was read", name)
@@ -85,7 +91,7 @@ var (
 )
 
 // readSteps reads the words of a shape for one edge.
-func readSteps(rt *rapid.T, text string, left bool) []said {
+func readSteps(rt rapid.TB, text string, left bool) []said {
 	text = regexp.MustCompile(` \(rows-stitches-times[^)]*\)`).ReplaceAllString(text, "")
 	number := func(digits string) int {
 		n, _ := strconv.Atoi(digits)
