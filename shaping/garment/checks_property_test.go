@@ -140,7 +140,7 @@ func countSide(front, back garment.Piece, side shaping.Side) counted {
 	return counted{
 		name: "sides", what: fmt.Sprintf("wearer's %v side", worn(front, side)), first: first, second: second,
 		long: mm(front.Gauge.Height(first)), than: mm(front.Gauge.Height(second)),
-		within: mm(front.Gauge.Height(2)), passed: max(first-second, second-first) <= 2, severity: front.Spec.Checks.Sides.Or(garment.AsError),
+		within: mm(front.Gauge.Height(1)), passed: oneApart(first, second), severity: front.Spec.Checks.Sides.Or(garment.AsError),
 		said: []string{rows(first) + " up to the underarm", fmt.Sprint(second, " at the back's ")},
 	}
 }

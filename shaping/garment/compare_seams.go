@@ -67,19 +67,15 @@ func (j job) shoulderHeight(front, back Piece, side shaping.Side) Check {
 // at both edges of a piece stands a row apart.
 func near(off int) bool { return -1 <= off && off <= 1 }
 
-// mostApart is by how many rows two side edges may differ: what is taken off at the underarms
-// stands a row apart at the two edges of a piece, and two where its neck begins among it.
-const mostApart = 2
-
 // sideSeam compares the rows from the cast-on edge to the underarms of two edges.
 func (j job) sideSeam(front, back Piece, side shaping.Side) Check {
 	first, second := front.sideRows(side), back.sideRows(side.Opposite())
 	c := Check{
 		Name: "sides", Pieces: []string{shaping.Front, shaping.Back}, Field: "body.length", What: fmt.Sprintf("wearer's %v side", j.worn(side)),
-		First: j.up(ofEdge(shaping.Front, side), first), Second: j.up(ofEdge(shaping.Back, side.Opposite()), second), Within: j.gauge.Height(mostApart),
+		First: j.up(ofEdge(shaping.Front, side), first), Second: j.up(ofEdge(shaping.Back, side.Opposite()), second), Within: j.gauge.Height(1),
 		Severity: j.spec.Checks.Sides.Or(AsError),
 	}
-	c.Passed = -mostApart <= c.CountOff() && c.CountOff() <= mostApart
+	c.Passed = near(c.CountOff())
 	c.Says = fmt.Sprintf("%s: %s up to the underarm at the %s, %d at the %s: %s.", upper(c.What), plural.Rows(first), c.First.Of, second, c.Second.Of, difference(c.CountOff()))
 	return c
 }
@@ -188,8 +184,5 @@ func (p Piece) shoulder(side shaping.Side) shoulderEnd {
 // sideRows returns the rows up to the underarm at one edge of the cloth: those below its
 // first stitches that are taken off, or where nothing is, those of the body.
 func (p Piece) sideRows(side shaping.Side) int {
-	if p.Widths.BindOff == 0 {
-		return p.Heights.Underarm
-	}
 	return p.outerStairs(side, p.ShoulderRow, p.tip(side)).foot
 }

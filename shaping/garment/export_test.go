@@ -20,17 +20,9 @@ func CapsOf(spec Spec) (off func(rows int) ([]float64, error), err error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &sleeve{
-		job: j, name: sleeveName(shaping.Right), asked: *spec.Sleeve, pair: capPair(spec.Methods.Armhole),
-		armhole: armholeLength(front, back),
-	}
-	for _, step := range []func() error{
-		s.chooseWidths, s.chooseHeights, s.slantSides,
-		func() error { s.widths.BindOff = front.Widths.BindOff; return s.fitCap() },
-	} {
-		if err := step(); err != nil {
-			return nil, err
-		}
+	s, err := fittedSleeve(j, shaping.Right, front, back)
+	if err != nil {
+		return nil, err
 	}
 	// Fitted, the drawing is that of the chosen rows.
 	if s.cap.drawing.edge, err = curve.ParsePath(capShape); err != nil {

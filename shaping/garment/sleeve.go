@@ -51,22 +51,31 @@ type sleeve struct {
 
 // newSleeve plans a sleeve of a spec that checkSleeve has passed.
 func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
+	s, err := fittedSleeve(j, side, front, back)
+	if err != nil {
+		return Piece{}, err
+	}
+	return s.piece()
+}
+
+// fittedSleeve chooses the numbers of a sleeve.
+func fittedSleeve(j job, side shaping.Side, front, back Piece) (*sleeve, error) {
 	s := &sleeve{
 		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: capPair(j.spec.Methods.Armhole),
 		armhole: armholeLength(front, back),
 	}
 	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
 		if err := step(); err != nil {
-			return Piece{}, err
+			return nil, err
 		}
 	}
 	if s.asked.Cap == SetInCap {
 		s.widths.BindOff = front.Widths.BindOff
 		if err := s.fitCap(); err != nil {
-			return Piece{}, err
+			return nil, err
 		}
 	}
-	return s.piece()
+	return s, nil
 }
 
 // sleeveName returns the name of the sleeve for one arm.
