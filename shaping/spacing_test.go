@@ -76,6 +76,22 @@ func TestEvenSpacing(t *testing.T) {
 			"no shaping", shaping.SpacingRequest{Rows: 9, Ends: shaping.LastShaped},
 			shaping.Spacing{Plain: 9}, byHand,
 		},
+		{
+			// 40 to 6 stitches, 4 of them bound off: 15 pairs in 15 right-side rows.
+			"raglan", shaping.SpacingRequest{Rows: 30, Times: 15, Ends: shaping.LastShaped, EverySecondRow: true},
+			shaping.Spacing{Distances: []shaping.Distance{{2, 15}}}, "slippedstitches.wordpress.com, baby sweater",
+		},
+		{
+			// 34 to 40 stitches: 3 pairs in 24 right-side rows.
+			"sleeve", shaping.SpacingRequest{Rows: 48, Times: 3, Ends: shaping.LastShaped, EverySecondRow: true},
+			shaping.Spacing{Distances: []shaping.Distance{{16, 3}}}, "slippedstitches.wordpress.com, baby sweater: every 8th right-side row computed",
+		},
+		{
+			// 75 rounds, 17 of them worked already. How many shapings is chosen here.
+			"waist", shaping.SpacingRequest{Rows: 75 - 17, Times: 8, Ends: shaping.LastShaped},
+			shaping.Spacing{Distances: []shaping.Distance{{7, 6}, {8, 2}}},
+			"Interweave, Making it fit: waist shaping: 58 rounds for the shaping; the distances by the division rule",
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			needSource(t, c.source)
@@ -309,6 +325,16 @@ func TestAlongRow(t *testing.T) {
 		{12, 1, []shaping.Distance{{12, 1}}, byHand},
 		{12, 0, nil, byHand},
 		{0, 0, nil, byHand},
+		{
+			// Narrow, knit 4: 19 whole groups of 6 and one of 5, which stands last there.
+			119, 20, []shaping.Distance{{5, 1}, {6, 19}},
+			"Handbook of Wool Knitting and Crochet, 1918, Ladies' sweater",
+		},
+		{
+			// 1.125 stitches between two turns, so that 1 and 2 must alternate.
+			135, 120, []shaping.Distance{{1, 105}, {2, 15}},
+			"knitting.today, Short row calculations; how often by the division rule",
+		},
 	} {
 		t.Run(fmt.Sprintf("%d times in %d", c.times, c.stitches), func(t *testing.T) {
 			needSource(t, c.source)

@@ -40,6 +40,15 @@ func newBack(j job) (Piece, error) {
 	return b.plan()
 }
 
+// trunks plans front and back.
+func (j job) trunks() (front, back Piece, err error) {
+	if front, err = newFront(j); err != nil {
+		return front, back, err
+	}
+	back, err = newBack(j)
+	return front, back, err
+}
+
 // defaultBackNeck is the depth of a back's neck: 2 to 2.5 cm are common practice, no
 // source; an inch on most patterns (knittingrobin.blogspot.com, 3 March 2014).
 func defaultBackNeck() gauge.Length { return gauge.MustParseLength("2.5 cm") }

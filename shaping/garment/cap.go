@@ -25,12 +25,15 @@ type capEdge struct {
 	flat    gauge.Length     // at the top, as asked
 	wanted  gauge.Length     // along the whole edge
 	height  gauge.Length     // of the drawing that has the wanted length
+
+	known map[int]curve.Wordings // of caps of so many rows, as far as they were looked at
 }
 
 // fitCap chooses the height of the cap so that its edge is as long as the armhole and the
 // ease: of all whole rows the nearest.
 func (s *sleeve) fitCap() error {
 	c := &s.cap
+	c.known = map[int]curve.Wordings{}
 	c.wanted = s.armhole.Add(s.asked.Ease)
 	top := s.widths.Body - 2*s.widths.Seam
 	flat, stitches, err := s.capBox(top)

@@ -120,22 +120,46 @@ func (s *sleeve) nearestOf(part float64, drawn func(int) float64, start int) (ca
 }
 
 // caps returns caps of so many rows by the ways to follow the drawing with an area that is
-// greater than the least by no more than the given part.
+// greater than the least by no more than the given part: that of the fewest phrases, and
+// those of more that follow it more closely.
 func (s *sleeve) caps(rows int, part float64) ([]capTry, error) {
+	wordings, err := s.capWordings(rows)
+	if err != nil {
+		return nil, err
+	}
+	fewest := wordings.Within(part)
+	ways := []curve.Wording{fewest}
+	for _, w := range wordings.All {
+		if len(w.Phrases) > len(fewest.Phrases) {
+			ways = append(ways, w)
+		}
+	}
+	var tries []capTry
+	for _, way := range ways {
+		steps := way.Schedule.By(s.pair.Several, s.pair.Single)
+		off := millimetres(s.knittedLength(steps, rows).Sub(s.cap.wanted).Abs())
+		tries = append(tries, capTry{rows, steps, len(way.Phrases), off})
+	}
+	return tries, nil
+}
+
+// capWordings returns the wordings of the drawing over so many rows; each height is looked
+// at once.
+func (s *sleeve) capWordings(rows int) (curve.Wordings, error) {
+	if known, ok := s.cap.known[rows]; ok {
+		return known, nil
+	}
 	d := s.cap.drawing
 	d.rows = rows
 	drawn, err := d.edge.In(d.stitches, d.rows)
 	if err != nil {
-		return nil, err
+		return curve.Wordings{}, err
 	}
-	ways, err := d.ways(drawn, part)
-	var tries []capTry
-	for _, way := range ways {
-		steps := way.Schedule.By(d.methods.Several, d.methods.Single)
-		off := millimetres(s.knittedLength(steps, rows).Sub(s.cap.wanted).Abs())
-		tries = append(tries, capTry{rows, steps, len(way.Phrases), off})
+	wordings, err := d.wordings(drawn)
+	if err == nil {
+		s.cap.known[rows] = wordings
 	}
-	return tries, err
+	return wordings, err
 }
 
 // knittedLength returns the length along the steps of both edges and the top, rounded as

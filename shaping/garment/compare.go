@@ -13,7 +13,7 @@ type Check struct {
 	Name     string   // "shoulders", "sides", "armholes", "neck", "cuff" or "bed"
 	Pieces   []string // those concerned
 	Field    string   // of the spec, where a change would help
-	What     string   // what is compared, such as "right shoulder"
+	What     string   // what is compared, such as "wearer's right shoulder"
 	First    Measured
 	Second   Measured
 	Within   gauge.Length // how far apart the two may be; for neck, cuff and bed, where the first may be larger, 0
@@ -24,7 +24,7 @@ type Check struct {
 
 // Measured is one side of a check.
 type Measured struct {
-	Of      string // such as "front, right half"
+	Of      string // such as "front's right half"
 	Count   int    // 0 for what is a length only
 	Counted string // "stitches", "rows", "needles", or empty
 	Length  gauge.Length

@@ -69,40 +69,25 @@ func (d drawing) trace() (shaping.Schedule, error) {
 // stitches: what takes long is then cut short.
 const large = 200 * 100
 
-// said returns the steps of the default wording, and of a large edge those of the trace.
-func (d drawing) said(drawn curve.Drawing, rules shaping.Rules) (shaping.Schedule, error) {
-	d.rules = rules
-	ways, err := d.ways(drawn, sayable)
-	if err != nil {
-		return nil, err
-	}
-	return ways[0].Schedule, nil
-}
-
 // sayable is how much more area, as a part of the least, steps may have that can be said
 // in fewer words.
 const sayable = 0.05
 
-// ways returns the wording of the fewest phrases whose area is greater than the least by no
-// more than the given part, and those of more phrases that follow the drawing more closely;
-// of a large edge the trace.
-func (d drawing) ways(drawn curve.Drawing, part float64) ([]curve.Wording, error) {
-	if d.rows*d.stitches > large {
-		traced, err := drawn.Trace(d.rules, curve.Phrasing{})
-		return []curve.Wording{{Result: traced, Phrases: d.rules.Phrases(traced.Schedule, false)}}, err
+// said returns the steps of the fewest phrases that are sayable.
+func (d drawing) said(drawn curve.Drawing, rules shaping.Rules) (shaping.Schedule, error) {
+	d.rules = rules
+	wordings, err := d.wordings(drawn)
+	return wordings.Within(sayable).Schedule, err
+}
+
+// wordings returns the ways to follow the drawing in few phrases, and of a large edge the
+// trace alone.
+func (d drawing) wordings(drawn curve.Drawing) (curve.Wordings, error) {
+	if d.rows*d.stitches <= large {
+		return drawn.Wordings(d.rules, curve.Phrasing{})
 	}
-	wordings, err := drawn.Wordings(d.rules, curve.Phrasing{})
-	if err != nil {
-		return nil, err
-	}
-	chosen := wordings.Within(part)
-	ways := []curve.Wording{chosen}
-	for _, w := range wordings.All {
-		if len(w.Phrases) > len(chosen.Phrases) {
-			ways = append(ways, w)
-		}
-	}
-	return ways, nil
+	traced, err := drawn.Trace(d.rules, curve.Phrasing{})
+	return curve.Wordings{Trace: curve.Wording{Result: traced, Phrases: d.rules.Phrases(traced.Schedule, false)}}, err
 }
 
 // inOrder returns the rules with the row that is best as the last for several stitches,

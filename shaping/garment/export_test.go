@@ -12,11 +12,7 @@ func CapsOf(spec Spec) (off func(rows int) ([]float64, error), err error) {
 	if err != nil {
 		return nil, err
 	}
-	front, err := newFront(j)
-	if err != nil {
-		return nil, err
-	}
-	back, err := newBack(j)
+	front, back, err := j.trunks()
 	if err != nil {
 		return nil, err
 	}

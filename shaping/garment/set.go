@@ -43,11 +43,7 @@ func Jumper(s Spec) (Set, error) {
 			return Set{}, err
 		}
 	}
-	front, err := newFront(j)
-	if err != nil {
-		return Set{}, err
-	}
-	back, err := newBack(j)
+	front, back, err := j.trunks()
 	if err != nil {
 		return Set{}, err
 	}

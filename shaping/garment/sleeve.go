@@ -24,11 +24,7 @@ func Sleeve(s Spec, side shaping.Side) (Piece, error) {
 	if err := checkSleeve(s); err != nil {
 		return Piece{}, err
 	}
-	front, err := newFront(j)
-	if err != nil {
-		return Piece{}, err
-	}
-	back, err := newBack(j)
+	front, back, err := j.trunks()
 	if err != nil {
 		return Piece{}, err
 	}
