@@ -35,7 +35,7 @@ var program = sample.Program[garment.Set]{
 	Name:  "pullover",
 	Plans: "a whole pullover",
 	Demo:  demo,
-	Plan:  garment.Jumper,
+	Plan:  garment.Pieces,
 	Outputs: []sample.Output[garment.Set]{
 		{Form: "json", File: "plan.json", Write: writePlan},
 		{Form: "text", File: "instructions.txt", Write: sheet.WriteSet},

@@ -34,7 +34,7 @@ func TestDemoFits(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	set, err := garment.Jumper(spec)
+	set, err := garment.Pieces(spec)
 	if err != nil {
 		t.Fatal(err)
 	}

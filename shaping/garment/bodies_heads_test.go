@@ -70,7 +70,7 @@ func checkOf(t fataler, set garment.Set, name string) garment.Check {
 // jumper returns the set of a spec that can be made.
 func jumper(t fataler, s garment.Spec) garment.Set {
 	t.Helper()
-	set, err := garment.Jumper(s)
+	set, err := garment.Pieces(s)
 	if err != nil {
 		t.Fatalf("jumper: %v", err)
 	}
@@ -96,7 +96,7 @@ func TestNeckTooTightForAChild(t *testing.T) {
 	}
 
 	s.Checks.Neck = garment.AsError
-	_, err := garment.Jumper(s)
+	_, err := garment.Pieces(s)
 	fault, ok := errors.AsType[*garment.Error](err)
 	if !ok || !errors.Is(err, garment.ErrCheck) || fault.Field != "neck.width" || !strings.HasPrefix(fault.Want, c.Says) {
 		t.Errorf("with the check as an error: %v", err)

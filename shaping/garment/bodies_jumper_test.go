@@ -61,7 +61,7 @@ func TestJumpersOfPercentiles(t *testing.T) {
 					tooWide(t, s)
 					return
 				}
-				set, err := garment.Jumper(s)
+				set, err := garment.Pieces(s)
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -81,7 +81,7 @@ func TestJumpersOfPercentiles(t *testing.T) {
 // message names is not.
 func tooWide(t *testing.T, s garment.Spec) {
 	t.Helper()
-	_, err := garment.Jumper(s)
+	_, err := garment.Pieces(s)
 	fault, ok := errors.AsType[*garment.Error](err)
 	if !ok || !errors.Is(err, garment.ErrBed) || fault.Field != "body.width" {
 		t.Fatalf("got %v, want a refusal of body.width for the bed", err)
@@ -91,7 +91,7 @@ func tooWide(t *testing.T, s garment.Spec) {
 		t.Fatalf("got %q, want the widest that fits, %s", fault.Want, widest)
 	}
 	s.Body.Width, s.Body.Waist = length("70.7 cm"), nil
-	set, err := garment.Jumper(s)
+	set, err := garment.Pieces(s)
 	if err != nil {
 		t.Fatalf("as wide as the message says: %v", err)
 	}
@@ -195,7 +195,7 @@ func (l *tally) add(what, example string) {
 
 // become plans a jumper and adds what became of it.
 func (l *tally) become(t *testing.T, name string, s garment.Spec) {
-	set, err := garment.Jumper(s)
+	set, err := garment.Pieces(s)
 	if err != nil {
 		fault, ok := errors.AsType[*garment.Error](err)
 		if !ok || fault.Field == "" || fault.Want == "" {

@@ -45,7 +45,7 @@ func capped() *rapid.Generator[garment.Spec] {
 func checkCaps(t *testing.T, check func(*rapid.T, garment.Set)) {
 	t.Helper()
 	rapid.Check(t, func(t *rapid.T) {
-		s, err := garment.Jumper(capped().Draw(t, "spec"))
+		s, err := garment.Pieces(capped().Draw(t, "spec"))
 		if err != nil {
 			checkRefusal(t, err)
 			return
@@ -103,7 +103,7 @@ func TestCapsGrowTheRightWay(t *testing.T) {
 		field := rapid.SampledFrom([]string{"sleeve.top", "sleeve.ease", "armhole.depth"}).Draw(t, "field")
 		by := length("1 mm").Mul(rapid.IntRange(1, 60).Draw(t, "more"))
 		changes[field](&spec, by)
-		set, err := garment.Jumper(spec)
+		set, err := garment.Pieces(spec)
 		if err != nil {
 			checkRefusal(t, err)
 			return
@@ -158,7 +158,7 @@ func TestTooWideForTheArmhole(t *testing.T) {
 		s := capped().Draw(t, "spec")
 		s.Sleeve.Top = s.Armhole.Depth.Mul(2).Add(length("1 mm").Mul(rapid.IntRange(-20, 200).Draw(t, "wider by")))
 		s.Sleeve.Cuff = s.Sleeve.Top
-		_, err := garment.Jumper(s)
+		_, err := garment.Pieces(s)
 		var refusal *garment.Error
 		if !errors.As(err, &refusal) || refusal.Field != "sleeve.top" {
 			return
@@ -173,7 +173,7 @@ func TestTooWideForTheArmhole(t *testing.T) {
 			s.Sleeve.Flat = garment.Exactly(s.Sleeve.Top)
 		}
 		s.Sleeve.Cuff = s.Sleeve.Top
-		_, again := garment.Jumper(s)
+		_, again := garment.Pieces(s)
 		if second := (*garment.Error)(nil); errors.As(again, &second) && second.Field == "sleeve.top" {
 			t.Fatalf("%v\nwith what it names: %v", err, again)
 		}

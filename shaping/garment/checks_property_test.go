@@ -287,7 +287,7 @@ func TestErrorsAreFailedChecks(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		spec := gen.JumperSpec(metric).Draw(t, "spec")
 		spec.Checks = garment.Checks{Shoulders: warn, Sides: warn, Armholes: warn, Neck: warn, Cuff: warn, Bed: warn}
-		told, err := garment.Jumper(spec)
+		told, err := garment.Pieces(spec)
 		if err != nil {
 			if errors.Is(err, garment.ErrCheck) || errors.Is(err, garment.ErrBed) {
 				t.Fatalf("a warning refuses: %v", err)
@@ -300,7 +300,7 @@ func TestErrorsAreFailedChecks(t *testing.T) {
 			name = rapid.SampledFrom(failed).Draw(t, "failed check").Name
 		}
 		*severities[name](&spec.Checks) = garment.AsError
-		again, err := garment.Jumper(spec)
+		again, err := garment.Pieces(spec)
 		i := slices.IndexFunc(told.Failed(), func(c garment.Check) bool { return c.Name == name })
 		if i < 0 {
 			if err != nil {

@@ -2,7 +2,7 @@
 // and rows together, traces the drawn edges, has the rows ordered, and has every
 // piece knitted by the judge of package bed before it hands it out.
 //
-//	jumper, err := garment.Jumper(spec)
+//	jumper, err := garment.Pieces(spec)
 //	if err != nil {
 //		return err // names the field, what was given and what would work
 //	}
@@ -65,7 +65,7 @@
 //
 // # Checks
 //
-// [Jumper] compares the pieces with each other, with head and hand, and with the bed; see
+// [Pieces] compares the pieces with each other, with head and hand, and with the bed; see
 // [Check]. A check that fails is a warning of the pieces that it concerns or an error, as
 // the spec's [Checks] ask; it is never silent.
 //

@@ -14,7 +14,7 @@ func BenchmarkJumper(b *testing.B) {
 	s := percentiles(b)[2].Jumper(newGauge("22", "30", "10 cm"))
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := garment.Jumper(s); err != nil {
+		if _, err := garment.Pieces(s); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -41,7 +41,7 @@ func BenchmarkThousandBodies(b *testing.B) {
 		for range runtime.GOMAXPROCS(0) {
 			workers.Go(func() {
 				for i := next.Add(1) - 1; i < many; i = next.Add(1) - 1 {
-					if _, err := garment.Jumper(specs[i]); err != nil {
+					if _, err := garment.Pieces(specs[i]); err != nil {
 						refused.Add(1)
 					}
 				}

@@ -21,7 +21,7 @@ func TestJumpersAtOnce(t *testing.T) {
 		var errs [hands]error
 		var all sync.WaitGroup
 		for i := range hands {
-			all.Go(func() { sets[i], errs[i] = garment.Jumper(spec) })
+			all.Go(func() { sets[i], errs[i] = garment.Pieces(spec) })
 		}
 		all.Wait()
 		made += len(sets[0].Pieces)

@@ -81,7 +81,7 @@ func TestUnderarmsAreARowApart(t *testing.T) {
 						s := unitGauge(40, underarm, 16, 0, 8, neck)
 						s.Setup, s.Methods.Armhole, s.Armhole.Inset = setup, pair, tenths(60)
 						s.Back = &garment.BackSpec{Neck: garment.BackNeck{Depth: tenths(10 * back)}}
-						set, err := garment.Jumper(s)
+						set, err := garment.Pieces(s)
 						if err != nil {
 							continue // decreases that find no rows
 						}

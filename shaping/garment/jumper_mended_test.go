@@ -15,7 +15,7 @@ import (
 func TestJumpersOnceRefused(t *testing.T) {
 	made := func(name string, s garment.Spec) {
 		t.Helper()
-		if _, err := garment.Jumper(s); err != nil {
+		if _, err := garment.Pieces(s); err != nil {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
@@ -34,7 +34,7 @@ func TestJumpersOnceRefused(t *testing.T) {
 	made("the cuff that a check names", with(cuffed("23.2 cm", "0 cm"), func(s *garment.Spec) { s.Hand, s.Checks.Cuff = length("28 cm"), garment.AsError }))
 	cured := func(s garment.Spec) {
 		t.Helper()
-		_, err := garment.Jumper(s)
+		_, err := garment.Pieces(s)
 		refusal := (*garment.Error)(nil)
 		if !errors.As(err, &refusal) {
 			t.Errorf("not refused: %v", err)

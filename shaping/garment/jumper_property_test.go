@@ -20,7 +20,7 @@ func checkJumpers(t *testing.T, check func(*rapid.T, garment.Set)) {
 	t.Helper()
 	rapid.Check(t, func(t *rapid.T) {
 		spec := gen.JumperSpec(rapid.SampledFrom([]gauge.Length{metric, imperial}).Draw(t, "step")).Draw(t, "spec")
-		s, err := garment.Jumper(spec)
+		s, err := garment.Pieces(spec)
 		if err != nil {
 			checkRefusal(t, err)
 			return
@@ -44,7 +44,7 @@ func TestFewJumpersAreRefused(t *testing.T) {
 	capped, near := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		all++
-		s, err := garment.Jumper(gen.JumperSpec(metric).Draw(t, "spec"))
+		s, err := garment.Pieces(gen.JumperSpec(metric).Draw(t, "spec"))
 		if err == nil {
 			if sleeve, ok := s.Piece("right sleeve"); ok && sleeve.Heights.Cap > 0 {
 				capped++

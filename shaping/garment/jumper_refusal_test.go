@@ -160,7 +160,7 @@ var jumperRefusals = []refused{
 }
 
 func TestJumperRefusals(t *testing.T) {
-	checkRefusals(t, jumperRefusals, adultJumper, garment.Jumper, func(s garment.Set) bool { return s.Pieces == nil && s.Checks == nil })
+	checkRefusals(t, jumperRefusals, adultJumper, garment.Pieces, func(s garment.Set) bool { return s.Pieces == nil && s.Checks == nil })
 }
 
 // A sleeve is refused where the spec has none, or for no arm.

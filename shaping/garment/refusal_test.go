@@ -486,7 +486,7 @@ func TestAnySpecIsKnittedOrRefused(t *testing.T) {
 	})
 	t.Run("jumper", func(t *testing.T) {
 		rapid.Check(t, func(t *rapid.T) {
-			set, err := garment.Jumper(spoilt(t, gen.JumperSpec(metric).Draw(t, "spec")))
+			set, err := garment.Pieces(spoilt(t, gen.JumperSpec(metric).Draw(t, "spec")))
 			if err != nil {
 				checkRefusal(t, err)
 				return

@@ -96,7 +96,7 @@ func TestNamedLengthsWork(t *testing.T) {
 		{"front", gen.FrontSpec(metric), ofFront, func(s garment.Spec) error { _, err := garment.Front(s); return err }},
 		{"jumper", gen.JumperSpec(metric), ofOthers, func(s garment.Spec) error {
 			s.Checks = garment.Checks{Shoulders: garment.AsWarning, Sides: garment.AsWarning, Bed: s.Checks.Bed}
-			_, err := garment.Jumper(s)
+			_, err := garment.Pieces(s)
 			return err
 		}},
 	} {

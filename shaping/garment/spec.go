@@ -17,9 +17,11 @@ type Spec struct {
 	Title string     `json:"title,omitzero"`
 	Units gauge.Unit `json:"units,omitzero"` // for printing; default centimetres
 
-	// Either the swatch or the gauge is required, never both.
-	Swatch *gauge.Swatch `json:"swatch,omitzero"`
-	Gauge  gauge.Gauge   `json:"gauge,omitzero"`
+	// One of the swatch, several swatches of the same fabric, and the gauge is required,
+	// never two.
+	Swatch   *gauge.Swatch  `json:"swatch,omitzero"`
+	Swatches []gauge.Swatch `json:"swatches,omitzero"`
+	Gauge    gauge.Gauge    `json:"gauge,omitzero"`
 
 	Start    Start       `json:"start,omitzero"`
 	Seam     Seam        `json:"seam,omitzero"`
@@ -27,9 +29,10 @@ type Spec struct {
 	Armhole  Armhole     `json:"armhole"`
 	Neck     Neck        `json:"neck"`
 	Back     *BackSpec   `json:"back,omitzero"`
+	Opening  *Opening    `json:"opening,omitzero"` // down the middle of the front, as of a cardigan; default none
 	Shoulder Shoulder    `json:"shoulder"`
 	Sleeve   *SleeveSpec `json:"sleeve,omitzero"`
-	Band     *Band       `json:"band,omitzero"`
+	Band     *BandSpec   `json:"band,omitzero"`
 
 	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent
 	Hand gauge.Length `json:"hand,omitzero"` // girth over the knuckles; not checked when absent
@@ -200,12 +203,22 @@ type SleeveSpec struct {
 	Stretch *decimal.Decimal `json:"stretch,omitzero"`
 }
 
-// Band is the neckband.
-type Band struct {
-	Height gauge.Length `json:"height"`
+// BandSpec is the band along neck and opening.
+type BandSpec struct {
+	Height gauge.Length `json:"height"`          // finished
 	Repeat int          `json:"repeat,omitzero"` // of the rib, in stitches; default 1
 	Plus   int          `json:"plus,omitzero"`   // stitches beside whole repeats
 	Gauge  gauge.Gauge  `json:"gauge,omitzero"`  // of the band; default that of the piece
+	Folded bool         `json:"folded,omitzero"` // knitted at twice the height, turned in and sewn down
+}
+
+// Opening parts the front into two, which meet in the middle.
+type Opening struct {
+	// Overlap is the width of the bands that lie one on the other in the middle, and by
+	// which both fronts together are narrower than the back. Default the height of the
+	// band, without one none: the edges then meet.
+	Overlap Optional `json:"overlap,omitzero"`
+	Buttons int      `json:"buttons,omitzero"` // along the front; default none
 }
 
 // Yarn is what the yarn comes in.

@@ -110,7 +110,7 @@ func TestZeroValues(t *testing.T) {
 	for name, make := range map[string]func(garment.Spec) error{
 		"back":   func(s garment.Spec) error { _, err := garment.Back(s); return err },
 		"sleeve": func(s garment.Spec) error { _, err := garment.Sleeve(s, 0); return err },
-		"jumper": func(s garment.Spec) error { _, err := garment.Jumper(s); return err },
+		"jumper": func(s garment.Spec) error { _, err := garment.Pieces(s); return err },
 	} {
 		if err := make(garment.Spec{}); !errors.Is(err, garment.ErrSpec) {
 			t.Errorf("%s of the zero spec: %v", name, err)

@@ -62,6 +62,11 @@ func decodeValue(n *node, v reflect.Value, bounds within) error {
 			return n.fault("write a text in quotes", nil)
 		}
 		v.SetString(n.text)
+	case reflect.Bool:
+		if n.kind != boolean {
+			return n.fault("write true or false", nil)
+		}
+		v.SetBool(n.text == "true")
 	case reflect.Int:
 		whole, err := decodeWhole(n, bounds)
 		if err != nil {

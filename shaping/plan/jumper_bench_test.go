@@ -25,7 +25,7 @@ func BenchmarkJumperPlan(b *testing.B) {
 	s := list[2].Jumper(g)
 	b.ReportAllocs()
 	for b.Loop() {
-		set, err := garment.Jumper(s)
+		set, err := garment.Pieces(s)
 		if err != nil {
 			b.Fatal(err)
 		}

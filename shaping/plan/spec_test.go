@@ -60,7 +60,7 @@ func TestParseSpecValues(t *testing.T) {
 			Ease: l("1 cm"), Flat: garment.Exactly(l("8 cm")), Plain: l("3 cm"),
 			Band: garment.Exactly(l("6 cm")), Stretch: new(decimal.New(405, -1)),
 		},
-		Band: &garment.Band{Height: l("2.5 cm"), Repeat: 4, Plus: 2},
+		Band: &garment.BandSpec{Height: l("2.5 cm"), Repeat: 4, Plus: 2},
 		Head: l("56 cm"), Hand: l("20 cm"),
 		Yarn: &garment.Yarn{Margin: decimal.New(10, 0), Ball: &garment.Ball{Grams: decimal.New(50, 0), Metres: decimal.New(137, 0)}},
 		Methods: garment.Methods{
@@ -110,8 +110,8 @@ func TestParseSpecRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, by, want string }{
 		{"unknown key", `"width": "18 cm"`, `"widht": "18 cm"`, `neck.widht: unknown key, did you mean "width"?`},
 		{"other capitals", `"width": "18 cm"`, `"Width": "18 cm"`, `neck.Width: unknown key, did you mean "width"?`},
-		{"nothing near", `"shoulder"`, `"zebra": 1, "shoulder"`, `zebra: unknown key, the keys here are format, title, units, swatch, gauge, start, seam, body, armhole, neck, back, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
-		{"key that cannot be printed", `"shoulder"`, `"a\nb": 1, "shoulder"`, `"a\nb": unknown key, the keys here are format, title, units, swatch, gauge, start, seam, body, armhole, neck, back, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
+		{"nothing near", `"shoulder"`, `"zebra": 1, "shoulder"`, `zebra: unknown key, the keys here are format, title, units, swatch, swatches, gauge, start, seam, body, armhole, neck, back, opening, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
+		{"key that cannot be printed", `"shoulder"`, `"a\nb": 1, "shoulder"`, `"a\nb": unknown key, the keys here are format, title, units, swatch, swatches, gauge, start, seam, body, armhole, neck, back, opening, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
 		{"repeated key", `"depth": "8 cm"`, `"depth": "8 cm", "depth": "9 cm"`, `neck.depth: the key stands twice`},
 		{"repeated key in the gauge", `"rows": "30"`, `"rows": "30", "rows": "30"`, `gauge.rows: the key stands twice`},
 		{"repeated key, spelt with an escape", `"depth": "8 cm"`, `"depth": "8 cm", "dept\u0068": "9 cm"`, `neck.depth: the key stands twice`},

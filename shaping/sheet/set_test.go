@@ -16,7 +16,7 @@ import (
 
 func writeSet(t testing.TB, s garment.Spec) (string, garment.Set) {
 	t.Helper()
-	set, err := garment.Jumper(s)
+	set, err := garment.Pieces(s)
 	if err != nil {
 		t.Fatal(err)
 	}
