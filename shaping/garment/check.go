@@ -74,6 +74,9 @@ func check(s Spec) error {
 	if err := checkMethods(s.Methods); err != nil {
 		return err
 	}
+	if err := s.checkBand(); err != nil {
+		return err
+	}
 	if !s.Start.Edge.IsValid() {
 		return &Error{Field: "start.edge", Given: s.Start.Edge.String(), Want: "waste or closed", Err: ErrSpec}
 	}

@@ -50,7 +50,7 @@ func (j job) checks(s Set) []Check {
 		list = append(list, j.armholes(front, back, sleeve))
 	}
 	if j.spec.Head.Sign() > 0 {
-		list = append(list, j.head(front, back))
+		list = append(list, j.head(front, back, s))
 	}
 	if sleeves && j.spec.Hand.Sign() > 0 {
 		list = append(list, j.hand(sleeve))
@@ -58,6 +58,11 @@ func (j job) checks(s Set) []Check {
 	if j.place == shaping.Bed {
 		for _, p := range s.Pieces {
 			list = append(list, j.room(p))
+		}
+		for _, b := range s.Bands {
+			for _, strip := range b.Strips {
+				list = append(list, j.bandRoom(b, strip))
+			}
 		}
 	}
 	return list

@@ -4,16 +4,27 @@ import (
 	"fmt"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"github.com/shopspring/decimal"
 )
 
-// head compares the opening of the neck, stretched, with the girth of the head.
-func (j job) head(front, back Piece) Check {
+// head compares the opening of the neck, stretched, with the girth of the head. A neckband
+// that is shorter at its own gauge than the edge along which it is picked up draws the edge
+// in: then its length counts.
+func (j job) head(front, back Piece, s Set) Check {
 	opening := front.NeckLength().Add(back.NeckLength())
+	first := Measured{Of: "neck opening"}
+	if band, ok := s.Band(Neckband); ok {
+		first.Count, first.Counted = band.Stitches(), "stitches"
+		first.Of += fmt.Sprintf(" with its band of %s", plural.Stitches(first.Count))
+		if length := band.Length(); length.Cmp(opening) < 0 {
+			opening = length
+		}
+	}
 	return j.opening(Check{
 		Name: "neck", Pieces: []string{shaping.Front, shaping.Back}, Field: "neck.width", What: "neck over the head",
-		First: Measured{Of: "neck opening"}, Second: Measured{Of: "head", Length: j.spec.Head},
+		First: first, Second: Measured{Of: "head", Length: j.spec.Head},
 		Severity: j.spec.Checks.Neck.Or(AsWarning),
 	}, opening, j.spec.Neck.Stretch, func(l gauge.Length) gauge.Length { return l })
 }

@@ -11,6 +11,7 @@ import (
 // what it holds is shared.
 type Set struct {
 	Pieces []Piece // in the order in which they are best knitted
+	Bands  []Band  // picked up from the knitted pieces; none without a band in the spec
 	Checks []Check
 }
 
@@ -57,7 +58,11 @@ func Pieces(s Spec) (Set, error) {
 		left.Work.Name = shaping.LeftSleeve
 		pieces = append(pieces, right, left)
 	}
-	return checked(j, Set{Pieces: pieces})
+	set := Set{Pieces: pieces}
+	if set.Bands, err = j.bands(set); err != nil {
+		return Set{}, err
+	}
+	return checked(j, set)
 }
 
 // checked adds the checks to a set. Of those that fail and are errors it returns one error.

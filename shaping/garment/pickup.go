@@ -1,0 +1,148 @@
+package garment
+
+import (
+	"slices"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
+)
+
+// PartKind is what an edge consists of where a band is picked up from it.
+type PartKind uint8
+
+// The kinds of parts.
+const (
+	LivePart     PartKind = iota + 1 // the flat middle of a neck, live
+	BoundOffPart                     // the flat middle of a neck, bound off
+	PointPart                        // where two halves meet without a stitch between them, as in the point of a vee
+	SlopePart                        // the steps beside the middle
+	StraightPart                     // the rows above the last step
+	SeamPart                         // a shoulder seam, along which nothing is knitted
+)
+
+var partWords = [...]string{"", "live", "bound off", "point", "slope", "straight", "seam"}
+
+// IsValid reports whether k is one of the kinds.
+func (k PartKind) IsValid() bool { return k >= LivePart && k <= SeamPart }
+
+// String returns "live", "bound off", "point", "slope", "straight" or "seam".
+func (k PartKind) String() string {
+	if k.IsValid() {
+		return partWords[k]
+	}
+	return "no part"
+}
+
+// Part is a stretch of an edge and the stitches that a band picks up from it.
+type Part struct {
+	Piece string       // such as "front"; of a seam the piece before it
+	Side  shaping.Side // of the piece's facing; none for the middle of a neck
+	Kind  PartKind
+
+	Length   gauge.Length // along the edge, through the middles of its steps
+	Rows     int          // that it runs along
+	Stitches int          // that it runs along
+	Steps    int          // of a slope
+	Live     int          // of its stitches; each is picked up as it is
+
+	Wanted  gauge.Count  // what its length and its stitches ask for; of two sides that are made equal the mean
+	Count   int          // picked up
+	Needles shaping.Span // on which it hangs; none in the hand
+	Phrase  string       // how Count is spread, such as "3 in every 4 rows"
+}
+
+// leastStraight is how many rows above the last step are told apart from the slope; fewer
+// are counted with it.
+const leastStraight = 6
+
+// neckParts returns the parts of a piece's neck from shoulder to shoulder, beginning at one
+// side of the piece, for a band of a gauge.
+func (j job) neckParts(p Piece, first shaping.Side, band gauge.Gauge) []Part {
+	parts := j.neckSide(p, first, band)
+	slices.Reverse(parts)
+	parts = append(parts, j.neckMiddle(p))
+	return append(parts, j.neckSide(p, first.Opposite(), band)...)
+}
+
+// neckSide returns the parts of a neck at one side of the piece, from the middle to the
+// neck point.
+func (j job) neckSide(p Piece, side shaping.Side, band gauge.Gauge) []Part {
+	half, _ := p.Work.Panels.Panel(halfAt(side))
+	steps := half.Steps(side.Opposite())
+	later := 0
+	if n := len(steps); n > 0 && !tied(steps[n-1].Method) {
+		later = p.later(side) // a row that the other side's last decrease does not have above it
+	}
+	return edgeParts(Part{Piece: p.Name(), Side: side, Live: -steps.Of(shaping.Hold).Total()}, p.neckStairs(side), later, p.Gauge, band)
+}
+
+// edgeParts returns the slope of a stepped edge and the straight rows above it, what there
+// is of them, from the foot to the head. Of says to which piece and side they belong and
+// how many of the slope's stitches are live. Later is how many rows more than at a twin of
+// the edge lie above its last step: both are parted alike.
+func edgeParts(of Part, s stairs, later int, piece, band gauge.Gauge) []Part {
+	rows := s.head - s.foot
+	slope, straight := of, of
+	slope.Kind, straight.Kind, straight.Live = SlopePart, StraightPart, 0
+	for _, t := range s.treads {
+		slope.Stitches += t.stitches
+	}
+	slope.Steps = len(s.treads)
+	if slope.Steps > 0 {
+		straight.Rows = s.head - s.treads[slope.Steps-1].height
+		if straight.Rows-later < leastStraight {
+			straight.Rows = 0
+		}
+	} else {
+		straight.Rows = rows
+	}
+	var parts []Part
+	if slope.Steps > 0 {
+		s.head -= straight.Rows
+		slope.Rows = rows - straight.Rows
+		length := s.length(piece)
+		if straight.Rows > 0 {
+			// The straight rows stand on the middle of the last stitch.
+			length -= millimetres(piece.Width(1)) / 2
+		}
+		slope.Length = rounded(length)
+		slope.Wanted = atLeast(band.Stitches(slope.Length), slope.Live)
+		parts = append(parts, slope)
+	}
+	if straight.Rows > 0 {
+		straight.Length = piece.Height(straight.Rows)
+		straight.Wanted = band.Stitches(straight.Length)
+		parts = append(parts, straight)
+	}
+	return parts
+}
+
+// atLeast returns the count, or the whole number if that is more.
+func atLeast(c gauge.Count, least int) gauge.Count {
+	if whole := gauge.Whole(least); c.Cmp(whole) < 0 {
+		return whole
+	}
+	return c
+}
+
+// neckMiddle returns the flat middle of a neck, which is picked up stitch by stitch.
+func (j job) neckMiddle(p Piece) Part {
+	flat := p.Widths.Flat
+	m := Part{Piece: p.Name(), Kind: PointPart, Stitches: flat, Length: p.Gauge.Width(flat), Wanted: gauge.Whole(flat)}
+	switch {
+	case flat == 0:
+	case p.middleBoundOff():
+		m.Kind = BoundOffPart
+	default:
+		m.Kind, m.Live = LivePart, flat
+	}
+	return m
+}
+
+// middleBoundOff reports whether the flat middle of the neck was bound off, which takes a
+// yarn of its own.
+func (p Piece) middleBoundOff() bool {
+	return slices.ContainsFunc(p.Work.Rows, func(r shaping.Row) bool {
+		return slices.ContainsFunc(r.Before, func(a shaping.Action) bool { return a.Do == shaping.DoBindOff && a.Separate })
+	})
+}
