@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
@@ -166,6 +167,12 @@ func (s *writer) neckband() string {
 	spread := ", spread evenly over it"
 	if len(from) > 0 {
 		spread = ": " + strings.Join(from, ", ") + ", the rest spread over the steps between them and the straight edges"
+	}
+	for _, band := range s.bands {
+		if n := band.Along(s.work.Name); n > 0 {
+			return fmt.Sprintf("The neck of this piece is %s long along its edge. The %s takes up %s along it, of %d in all%s; how, stands under %s, after the pieces.",
+				s.length(s.piece.NeckLength()), band.Name, plural.Stitches(n), band.Stitches(), spread, strings.ToUpper(band.Name))
+		}
 	}
 	along := ""
 	if s.isBack() {

@@ -184,14 +184,19 @@ func (s *writer) needs() {
 }
 
 func gaugeText(p garment.Piece) string {
-	text := p.Gauge.String()
-	if p.Spec.Units == gauge.Inch {
-		text = p.Gauge.Format(gauge.Inch, 2)
-	}
+	text := inUnit(p.Gauge, p.Spec.Units)
 	if p.Spec.Swatch != nil && p.Spec.Swatch.Tension != "" {
 		text += ", tension " + clean(p.Spec.Swatch.Tension)
 	}
 	return text
+}
+
+// inUnit says a gauge in centimetres or inches.
+func inUnit(g gauge.Gauge, u gauge.Unit) string {
+	if u == gauge.Inch {
+		return g.Format(gauge.Inch, 2)
+	}
+	return g.String()
 }
 
 // topTail is how long a tail is left at stitches taken off live.

@@ -26,8 +26,12 @@ func (s *writer) counterpart() string {
 // lies returns the side of the wearer on which one side of the piece lies, as it is seen
 // on the facing of the work.
 func (s *writer) lies(side shaping.Side) shaping.Side {
-	seenOnRightSide := s.work.Facing == shaping.KnitSide
-	if seenOnRightSide != s.isBack() {
+	return worn(side, s.work.Facing, s.isBack())
+}
+
+// worn returns the side of the wearer on which one side of a front or back lies.
+func worn(side shaping.Side, seen shaping.Facing, back bool) shaping.Side {
+	if (seen == shaping.KnitSide) != back {
 		return side.Opposite() // a front faces away from whoever looks at it
 	}
 	return side

@@ -14,16 +14,16 @@ import (
 
 // WriteSet writes the instructions of a whole garment: a table of its pieces, the checks
 // between them, the order in which they are joined, and then each piece as [Write] does,
-// with what is the same for all of them said once. It returns the first error of w, and
+// with what is the same for all of them said once, and the bands that are picked up from them. It returns the first error of w, and
 // [ErrPiece] for a set without pieces, or with one that was not planned and knitted.
 func WriteSet(w io.Writer, set garment.Set) error {
 	if len(set.Pieces) == 0 || slices.ContainsFunc(set.Pieces, func(p garment.Piece) bool { return !made(p) }) {
 		return ErrPiece
 	}
-	s := setWriter{page: &page{w: w}, checks: set.Checks}
+	s := setWriter{page: &page{w: w}, checks: set.Checks, bands: set.Bands}
 	for _, piece := range set.Pieces {
 		p := newWriter(s.page, piece)
-		p.checks = set.Checks
+		p.checks, p.bands = set.Checks, set.Bands
 		s.pieces = append(s.pieces, p)
 	}
 	s.pieces[0].title()
@@ -37,6 +37,7 @@ func WriteSet(w io.Writer, set garment.Set) error {
 		s.blank()
 		piece.instructions()
 	}
+	s.pickUp()
 	s.blank()
 	s.line("%s", strings.Repeat("=", width))
 	s.halved().takeCare()
@@ -48,6 +49,7 @@ type setWriter struct {
 	*page
 	pieces []*writer
 	checks []garment.Check
+	bands  []garment.Band
 }
 
 // halved returns a piece with halves, of which most is to be said, else the first one.
@@ -180,6 +182,8 @@ func (s *setWriter) joining() {
 	}
 	var steps []string
 	switch {
+	case both && len(s.bands) > 0:
+		steps = s.bandJoining(front)
 	case both && front.inTheRound():
 		steps = append(steps,
 			"Both shoulders: the right half of the front to the left half of the back, and the left half of the front to the right half of the back, as their instructions call them.",

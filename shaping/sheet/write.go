@@ -66,6 +66,7 @@ type writer struct {
 	voice voice
 
 	checks []garment.Check // between this piece and others, said elsewhere
+	bands  []garment.Band  // picked up from this piece and others, likewise
 
 	onHold bool // the carriage has been set to hold
 }

@@ -1,0 +1,272 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.com/walewise/internal/plural"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+// How bands are picked up from the finished pieces, and in which order that is done.
+// Common practice, no source.
+
+// bandWriter writes a band. Its writer is that of the front: place, unit, yarn and words are
+// those of all pieces.
+type bandWriter struct {
+	*writer
+	band garment.Band
+}
+
+// pickUp writes the bands of a set, each after a line across the page.
+func (s *setWriter) pickUp() {
+	for _, band := range s.bands {
+		s.blank()
+		s.line("%s", strings.Repeat("=", width))
+		s.line("%s", strings.ToUpper(band.Name))
+		s.blank()
+		b := bandWriter{s.halved(), band}
+		b.intro()
+		for _, strip := range band.Strips {
+			b.strip(strip)
+		}
+		b.last()
+	}
+}
+
+// apart reports whether front and back are picked up by themselves.
+func (b bandWriter) apart() bool { return len(b.band.Strips) > 1 }
+
+// layer returns the rows of one layer.
+func (b bandWriter) layer() int {
+	if b.band.Folded {
+		return b.band.Rows / 2
+	}
+	return b.band.Rows
+}
+
+// rows counts rows, or rounds.
+func (b bandWriter) rows(n int) string {
+	if b.inTheRound() {
+		return strings.Replace(plural.Rows(n), "row", "round", 1)
+	}
+	return plural.Rows(n)
+}
+
+// intro says how large the band is and why it has so many stitches.
+func (b bandWriter) intro() {
+	high := b.rows(b.layer())
+	if b.band.Folded {
+		high = fmt.Sprintf("twice %s, turned in", high)
+	}
+	b.para("  ", fmt.Sprintf("%s high, %s; picked up from the pieces when they are washed and blocked. Gauge of the band: %s. Knit it as the swatch that has this gauge.",
+		b.length(b.piece.Spec.Band.Height), high, inUnit(b.band.Gauge, b.piece.Spec.Units)))
+	for _, s := range b.band.Strips {
+		of := ""
+		if b.apart() {
+			of = fmt.Sprintf(" of the %s", s.Name)
+		}
+		const decimals = 1
+		b.para("  ", fmt.Sprintf("Lengths and stitches%s ask for %s; it gets %d%s.", of, s.Wanted.Decimal(decimals).StringFixed(decimals), s.Stitches, b.grid()))
+	}
+	if b.apart() {
+		b.para("  ", "The bed is too narrow for front and back in one strip: each gets a band by itself.")
+	}
+}
+
+// grid says which numbers of stitches the repeat allows.
+func (b bandWriter) grid() string {
+	if b.band.Grid.Multiple < 2 {
+		return ""
+	}
+	grid := b.band.Grid
+	if grid.Plus == 0 {
+		return fmt.Sprintf(", a multiple of %d", grid.Multiple)
+	}
+	return fmt.Sprintf(", a multiple of %d plus %d", grid.Multiple, grid.Plus)
+}
+
+// strip writes how one strip is picked up and knitted.
+func (b bandWriter) strip(s garment.Strip) {
+	b.heading(b.band.Name + ", " + s.Name)
+	if b.inTheRound() {
+		b.step(fmt.Sprintf("Join both shoulders: %s, and %s.", rightOfFront, leftOfFront))
+		b.step("RS facing, begin at the wearer's left shoulder and pick up and knit from right to left, in this order" + b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s)) + ":")
+	} else {
+		if b.apart() {
+			b.step("Leave both shoulders open.")
+		} else {
+			b.step(fmt.Sprintf("Join %s. Leave the other shoulder open.", rightOfFront))
+		}
+		b.step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: live stitches straight onto the needles%s, everything else by the edge, one whole stitch in%s.",
+			s.Needles, b.withTheirWraps(s), b.boundOff(s)))
+	}
+	b.table(s)
+	for _, text := range b.knit(s) {
+		b.step(text)
+	}
+}
+
+func (b bandWriter) step(text string) { b.para("  [ ] ", text) }
+
+// withTheirWraps says what becomes of the wraps of live stitches, if there are any.
+func (b bandWriter) withTheirWraps(s garment.Strip) string {
+	if !slices.ContainsFunc(s.Parts, func(p garment.Part) bool { return p.Kind == garment.SlopePart && p.Live > 0 }) {
+		return ""
+	}
+	return ", " + withWraps
+}
+
+// boundOff says how stitches that were bound off are picked up, if there are any.
+func (b bandWriter) boundOff(s garment.Strip) string {
+	if !slices.ContainsFunc(s.Parts, func(p garment.Part) bool { return p.Kind == garment.BoundOffPart }) {
+		return ""
+	}
+	return ", what is bound off under both its loops"
+}
+
+// table lists the parts of a strip in the order in which they are picked up.
+func (b bandWriter) table(s garment.Strip) {
+	column := 0
+	for _, p := range s.Parts {
+		column = max(column, len(b.at(p)))
+	}
+	for _, p := range s.Parts {
+		if p.Count > 0 {
+			b.para(fmt.Sprintf("      [ ] %-*s %4d  ", column, b.at(p), p.Count), fmt.Sprintf("%s: %s", b.from(p), b.how(p)))
+		} else if !b.apart() {
+			b.para(fmt.Sprintf("          %-*s %4s  ", column, "", ""), b.from(p)+" lies here")
+		}
+	}
+}
+
+// how says how the stitches of a part are spread over it.
+func (b bandWriter) how(p garment.Part) string {
+	switch p.Kind {
+	case garment.PointPart:
+		return "1, the middle of the band"
+	case garment.SeamPart:
+		return "1, so that both sides are equal"
+	}
+	return p.Phrase
+}
+
+// at names the needles of a part.
+func (b bandWriter) at(p garment.Part) string {
+	if p.Needles.IsEmpty() {
+		return ""
+	}
+	return p.Needles.String()
+}
+
+// from says where a part lies.
+func (b bandWriter) from(p garment.Part) string {
+	switch p.Kind {
+	case garment.SeamPart:
+		return fmt.Sprintf("the seam of the wearer's %v shoulder", worn(p.Side, b.work.Facing, p.Piece == shaping.Back))
+	case garment.PointPart:
+		if p.Piece == shaping.Front && b.piece.Spec.Neck.Shape == garment.VeeNeck {
+			return "front, the point of the vee"
+		}
+		return p.Piece + ", the middle"
+	case garment.LivePart, garment.BoundOffPart:
+		return p.Piece + ", the middle"
+	}
+	half := shaping.LeftHalf
+	if p.Side == shaping.Right {
+		half = shaping.RightHalf
+	}
+	down := (p.Side == shaping.Left) != b.inTheRound()
+	what := "the steps up from the middle"
+	switch {
+	case p.Kind == garment.StraightPart && down:
+		what = fmt.Sprintf("%s straight down from the shoulder", plural.Rows(p.Rows))
+	case p.Kind == garment.StraightPart:
+		what = fmt.Sprintf("%s straight up to the shoulder", plural.Rows(p.Rows))
+	case down:
+		what = "the steps down to the middle"
+	}
+	return fmt.Sprintf("%s, %s, %s", p.Piece, half, what)
+}
+
+// knit says what is done when a strip is picked up.
+func (b bandWriter) knit(s garment.Strip) []string {
+	if b.inTheRound() {
+		return b.knitRound(s)
+	}
+	steps := []string{
+		fmt.Sprintf("Count: every needle of %v has a loop, %d in all.%s", s.Needles, s.Stitches, b.freed(s, " Pull the waste yarn out.")),
+		fmt.Sprintf("Hang weights under it. Main yarn with a tail of %s, the carriage at the right, counter to 000. Knit %s in %s.",
+			b.tail(), b.rows(b.layer()), b.voice.bandStitch()),
+	}
+	if !b.band.Folded {
+		return append(steps, fmt.Sprintf("Counter %03d: bind off loosely. The edge must give as much as the band.", b.layer()))
+	}
+	return append(steps,
+		fmt.Sprintf("Counter %03d: the fold, 1 row at the loosest stitch size. Then as before %s, to counter %03d.", b.layer(), b.rows(b.layer()), b.band.Rows+1),
+		fmt.Sprintf("Counter %03d: lift the picked-up edge towards you onto the same needles, loop for loop, so that the purl sides lie inside, and bind off both together, loosely. Or knit %d rows of waste yarn, take the band off, and sew its %d stitches down to the picked-up edge, stitch by stitch.",
+			b.band.Rows+1, wasteRows, s.Stitches))
+}
+
+func (b bandWriter) knitRound(s garment.Strip) []string {
+	steps := []string{
+		fmt.Sprintf("Join into the round and mark its beginning: %s. What picked them up is no round.", plural.Sts(s.Stitches)),
+		fmt.Sprintf("Knit %s in %s.", b.rows(b.layer()), b.voice.bandStitch()),
+	}
+	if !b.band.Folded {
+		return append(steps, "BO loosely in the same stitch. The edge must give as much as the band.")
+	}
+	return append(steps,
+		fmt.Sprintf("The fold: purl 1 round. Then %s as before.", b.rows(b.layer())),
+		fmt.Sprintf("Fold the band to the inside and sew its %s down live to the picked-up edge, st by st, loosely.", plural.Sts(s.Stitches)))
+}
+
+// freed returns the text if live stitches were hung.
+func (b bandWriter) freed(s garment.Strip, text string) string {
+	if slices.ContainsFunc(s.Parts, func(p garment.Part) bool { return p.Live > 0 }) {
+		return text
+	}
+	return ""
+}
+
+// last says what follows when all strips are knitted.
+func (b bandWriter) last() {
+	switch {
+	case b.inTheRound():
+	case b.apart():
+		b.blank()
+		b.step(fmt.Sprintf("Join both shoulders: %s, and %s, with them the ends of the bands.", rightOfFront, leftOfFront))
+	default:
+		b.step(fmt.Sprintf("Join %s, and with it the ends of the band.", leftOfFront))
+	}
+	if b.piece.Spec.Neck.Shape == garment.VeeNeck {
+		b.para("  ", "At the point of the vee the band has too many stitches for its upper edge: fold what stands off to the inside, in a mitre, and sew it down.")
+	}
+}
+
+// How the shoulders are joined.
+const (
+	rightOfFront = "the right half of the front to the left half of the back"
+	leftOfFront  = "the left half of the front to the right half of the back"
+)
+
+// bandJoining returns the first steps of joining where there is a band.
+func (s *setWriter) bandJoining(front *writer) []string {
+	var list []string
+	for _, band := range s.bands {
+		b := bandWriter{front, band}
+		see := fmt.Sprintf("The %s, %s: see %s, after the pieces.", band.Name, plural.Stitches(band.Stitches()), strings.ToUpper(band.Name))
+		switch {
+		case b.inTheRound():
+			list = append(list, fmt.Sprintf("Both shoulders: %s, and %s, as their instructions call them.", rightOfFront, leftOfFront), see)
+		case b.apart():
+			list = append(list, see, fmt.Sprintf("Both shoulders: %s, and %s, as their instructions call them, and with them the ends of the bands.", rightOfFront, leftOfFront))
+		default:
+			list = append(list, fmt.Sprintf("One shoulder: %s, as their instructions call them.", rightOfFront), see,
+				fmt.Sprintf("The other shoulder: %s, and with it the ends of the %s.", leftOfFront, band.Name))
+		}
+	}
+	return list
+}
