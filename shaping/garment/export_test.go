@@ -2,6 +2,7 @@ package garment
 
 import (
 	"example.com/walewise/curve"
+	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 )
 
@@ -43,4 +44,12 @@ func CapsOf(spec Spec) (off func(rows int) ([]float64, error), err error) {
 func ChecksOf(spec Spec, pieces ...Piece) ([]Check, error) {
 	j, err := newJob(spec)
 	return j.checks(Set{Pieces: pieces}), err
+}
+
+// InRows says how stitches are spread over rows.
+func InRows(stitches, rows int, upwards bool) string { return inRows(stitches, rows, upwards) }
+
+// StripOf makes parts whole together as those of a garment knitted on the bed.
+func StripOf(parts []Part, grid gauge.Rounding) (Strip, error) {
+	return job{place: shaping.Bed}.strip("strip", parts, grid)
 }
