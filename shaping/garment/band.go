@@ -2,6 +2,7 @@ package garment
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/internal/plural"
@@ -163,21 +164,21 @@ func (j job) hasRoom(stitches int) bool {
 	return needlesEachSide(stitches) <= j.spec.Setup.BedNeedles()/2
 }
 
-// checkBandRoom refuses a strip that is too wide for the bed, or for any.
+// checkBandRoom refuses a band that is too wide for the bed, or for any.
 func (j job) checkBandRoom(b Band) error {
-	for _, s := range b.Strips {
-		if j.place != shaping.Bed || j.hasRoom(s.Stitches) || !j.bedRefuses() && s.Stitches <= 2*shaping.MaxNeedle {
-			continue
-		}
-		needed := 2 * needlesEachSide(s.Stitches)
-		want := fmt.Sprintf("the %s along the %s takes %s: ", b.Name, s.Name, plural.Stitches(s.Stitches))
-		if needed <= mostNeedles {
-			want += fmt.Sprintf("at least %d needles, or ", needed)
-		}
-		want += "work.on hand, or leave the band out"
-		return &Error{Field: "work.needles", Given: fmt.Sprint(j.spec.Setup.BedNeedles()), Want: want, Err: ErrBed}
+	widest := slices.MaxFunc(b.Strips, func(s, t Strip) int { return s.Stitches - t.Stitches })
+	numbered := widest.Stitches <= 2*shaping.MaxNeedle
+	if j.place != shaping.Bed || j.hasRoom(widest.Stitches) || numbered && !j.bedRefuses() {
+		return nil
 	}
-	return nil
+	want := fmt.Sprintf("the %s along the %s takes %s: ", b.Name, widest.Name, plural.Stitches(widest.Stitches))
+	if needed := 2 * needlesEachSide(widest.Stitches); needed <= mostNeedles {
+		want += fmt.Sprintf("at least %d needles, ", needed)
+	}
+	if numbered {
+		want += "checks.bed warning, "
+	}
+	return &Error{Field: "work.needles", Given: fmt.Sprint(j.spec.Setup.BedNeedles()), Want: want + "work.on hand or no band", Err: ErrBed}
 }
 
 // bandRoom compares the needles that a strip of a band takes on each side of the middle with

@@ -111,7 +111,7 @@ func edgeParts(of Part, s stairs, later int, piece, band gauge.Gauge) []Part {
 	}
 	if straight.Rows > 0 {
 		straight.Length = piece.Height(straight.Rows)
-		straight.Wanted = band.Stitches(straight.Length)
+		straight.Wanted = band.StitchesAlong(straight.Rows, piece)
 		parts = append(parts, straight)
 	}
 	return parts
