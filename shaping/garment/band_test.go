@@ -105,8 +105,73 @@ func TestHeadPassesTheBand(t *testing.T) {
 		}
 	})
 	t.Logf("%d bands shorter than the edge, %d not", shorter, longer)
-	if shorter == 0 || longer == 0 {
-		t.Errorf("%d bands shorter than the edge, %d not", shorter, longer)
+}
+
+// A band at the gauge of the pieces is as long as the edge, within its stitches; one of a finer
+// gauge, which picks up live stitches one for one all the same, draws the edge in.
+func TestFineBandLimitsTheNeck(t *testing.T) {
+	for _, c := range []struct {
+		band gauge.Gauge
+		want string
+	}{
+		{gauge.Gauge{}, "Neck opening with its band of 110 stitches: 49.24 cm round, stretched by 25 % 61.55 cm, the head 60.00 cm: 1.55 cm more."},
+		{newGauge("26", "36", "10 cm"), "Neck opening with its band of 122 stitches: 46.92 cm round, stretched by 25 % 58.65 cm, the head 60.00 cm: 1.35 cm less. It does not pass: it must be 48.0 cm round or stretch by 28 %, or have an opening that closes."},
+	} {
+		s := adultBanded()
+		s.Head, s.Band.Gauge = length("60 cm"), c.band
+		set, err := garment.Pieces(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := checkOf(t, set, "neck").Says; got != c.want {
+			t.Errorf("%s\nwant %s", got, c.want)
+		}
+	}
+}
+
+// Where the repeat asks for an odd number and both sides are equal, the stitch that is left
+// over lies in the point of a front's vee, else in a seam: in the hand the one where the round
+// begins.
+func TestOddStitch(t *testing.T) {
+	vee := func(s *garment.Spec) {
+		s.Neck.Shape, s.Neck.Depth, s.Methods.Neck = garment.VeeNeck, length("18 cm"), garment.By(shaping.Fashioned)
+	}
+	oddBody := func(s *garment.Spec) { s.Body.Width = length("50.4 cm") }
+	inHand := func(s *garment.Spec) { s.Setup.On = shaping.Hand }
+	narrow := func(s *garment.Spec) { s.Setup.Needles, s.Checks.Bed = 80, garment.AsWarning }
+	for _, c := range []struct {
+		name    string
+		changes []change
+		want    []string // where the strips have it
+	}{
+		{"round", nil, []string{"front seam right"}},
+		{"round, in the hand", []change{inHand}, []string{"back seam left"}},
+		{"round, apart", []change{narrow}, []string{"front seam right", "back seam left"}},
+		{"vee", []change{vee}, []string{"front point"}},
+		{"vee, in the hand", []change{vee, inHand}, []string{"front point"}},
+		{"vee with a stitch in its middle", []change{vee, oddBody}, []string{"front seam right"}},
+		{"vee, apart", []change{vee, narrow}, []string{"front point", "back seam left"}},
+	} {
+		s := adultBanded()
+		s.Band.Repeat, s.Band.Plus = 2, 1
+		for _, change := range c.changes {
+			change(&s)
+		}
+		var got []string
+		for _, strip := range picked(t, s).Strips {
+			for _, p := range strip.Parts {
+				if (p.Kind == garment.SeamPart || p.Kind == garment.PointPart) && p.Count == 1 {
+					said := fmt.Sprintf("%s %v", p.Piece, p.Kind)
+					if p.Side.IsValid() {
+						said += fmt.Sprintf(" %v", p.Side)
+					}
+					got = append(got, said)
+				}
+			}
+		}
+		if strings.Join(got, ", ") != strings.Join(c.want, ", ") {
+			t.Errorf("%s: %q, want %q", c.name, got, c.want)
+		}
 	}
 }
 
