@@ -63,10 +63,24 @@
 // the flat top included, as long as the armhole of front and back with the asked ease:
 // within 3 mm, and where no whole rows and no wording give that, the nearest.
 //
+// # Bands
+//
+// With a band in the spec, [Pieces] plans the neckband as well: how many stitches are picked
+// up along each part of the neck, and on which needles they hang. See [Band], [Strip] and
+// [Part]. The flat middle is picked up stitch by stitch; slopes by their length at the band's
+// gauge, but never fewer than their live stitches; straight rows in the ratio of the band's
+// stitches to the piece's rows. Both sides of a piece get the same. The total is the multiple
+// of the repeat, with what is added to it, that is nearest to what is wanted; without a
+// repeat, the nearest number that leaves both sides equal. Where the repeat asks for an odd
+// number and equal sides for an even one, or the other way round, a stitch is added in the
+// point of a front's vee, so that one stays in its middle, and without such a point at a
+// shoulder seam. On the bed the band is one strip with the wearer's right shoulder joined, or
+// where the bed is too narrow two, front and back apart; in the hand it goes round.
+//
 // # Checks
 //
-// [Pieces] compares the pieces with each other, with head and hand, and with the bed; see
-// [Check]. A check that fails is a warning of the pieces that it concerns or an error, as
+// [Pieces] compares the pieces with each other, with head and hand, and pieces and bands with
+// the bed; see [Check]. A check that fails is a warning of the pieces that it concerns or an error, as
 // the spec's [Checks] ask; it is never silent.
 //
 // # Exactness
@@ -82,7 +96,6 @@
 // # What it does not do
 //
 // Drawn edges of a spec must not turn back, and sides that move are straight between the
-// measured heights. Neckbands and yarn are not planned yet: what a spec says of them does
-// not concern the pieces. Both sleeves of a pair are worked alike, so that of the underarms,
+// measured heights. Yarn is not planned yet: what a spec says of it does not concern the pieces. Both sleeves of a pair are worked alike, so that of the underarms,
 // which are bound off a row apart, one meets the other's a row off.
 package garment

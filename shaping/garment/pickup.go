@@ -39,16 +39,18 @@ type Part struct {
 	Side  shaping.Side // of the piece's facing; none for the middle of a neck
 	Kind  PartKind
 
-	Length   gauge.Length // along the edge, through the middles of its steps
-	Rows     int          // that it runs along
-	Stitches int          // that it runs along
-	Steps    int          // of a slope
-	Live     int          // of its stitches; each is picked up as it is
+	// Length is that of the line through the middles of the steps; below straight rows a slope
+	// ends at the middle of the last stitch of its last step.
+	Length   gauge.Length
+	Rows     int // that it runs along
+	Stitches int // that it runs along
+	Steps    int // of a slope
+	Live     int // of its stitches; each is picked up as it is
 
 	Wanted  gauge.Count  // what its length and its stitches ask for; of two sides that are made equal the mean
 	Count   int          // picked up
 	Needles shaping.Span // on which it hangs; none in the hand
-	Phrase  string       // how Count is spread, such as "3 in every 4 rows"
+	Phrase  string       // how Count is spread, in the order in which it is picked up, such as "3 in every 4 rows"
 }
 
 // leastStraight is how many rows above the last step are told apart from the slope; fewer

@@ -29,8 +29,8 @@ func (s Set) Failed() []Check {
 	return slices.DeleteFunc(slices.Clone(s.Checks), func(c Check) bool { return c.Passed })
 }
 
-// Pieces plans front, back and two sleeves from one spec, knits them, and checks that they
-// fit together, the wearer and the bed. A spec without sleeves gives front and back. A
+// Pieces plans front, back and two sleeves from one spec, knits them, plans the neckband if
+// the spec has a band, and checks that all fit together, the wearer and the bed. A spec without sleeves gives front and back. A
 // check that fails is among the warnings of the pieces concerned, or, where the spec asks
 // for it, an [*Error] of the kind [ErrCheck]; of a bed that is too narrow, [ErrBed].
 // It returns the same kinds of errors as [Front] besides.

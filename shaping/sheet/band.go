@@ -100,8 +100,8 @@ func (b bandWriter) strip(s garment.Strip) {
 		} else {
 			b.step(fmt.Sprintf("Join %s. Leave the other shoulder open.", rightOfFront))
 		}
-		b.step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: live stitches straight onto the needles%s, everything else by the edge, one whole stitch in%s.",
-			s.Needles, b.withTheirWraps(s), b.boundOff(s)))
+		b.step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: %s.%s",
+			s.Needles, strings.Join(b.hanging(s), "; "), b.beyond(s)))
 	}
 	b.table(s)
 	for _, text := range b.knit(s) {
@@ -111,20 +111,38 @@ func (b bandWriter) strip(s garment.Strip) {
 
 func (b bandWriter) step(text string) { b.para("  [ ] ", text) }
 
+// has reports whether a strip has a part of that sort.
+func has(s garment.Strip, is func(garment.Part) bool) bool { return slices.ContainsFunc(s.Parts, is) }
+
+func isLive(p garment.Part) bool { return p.Live > 0 }
+
 // withTheirWraps says what becomes of the wraps of live stitches, if there are any.
 func (b bandWriter) withTheirWraps(s garment.Strip) string {
-	if !slices.ContainsFunc(s.Parts, func(p garment.Part) bool { return p.Kind == garment.SlopePart && p.Live > 0 }) {
+	if !has(s, func(p garment.Part) bool { return p.Kind == garment.SlopePart && p.Live > 0 }) {
 		return ""
 	}
 	return ", " + withWraps
 }
 
-// boundOff says how stitches that were bound off are picked up, if there are any.
-func (b bandWriter) boundOff(s garment.Strip) string {
-	if !slices.ContainsFunc(s.Parts, func(p garment.Part) bool { return p.Kind == garment.BoundOffPart }) {
+// hanging says how each kind of stitch is hung.
+func (b bandWriter) hanging(s garment.Strip) []string {
+	var list []string
+	if has(s, isLive) {
+		list = append(list, "live stitches straight onto their needles"+b.withTheirWraps(s))
+	}
+	if has(s, func(p garment.Part) bool { return p.Kind == garment.BoundOffPart }) {
+		list = append(list, "what is bound off under both its loops")
+	}
+	return append(list, "rows and steps by the edge, one whole stitch in")
+}
+
+// beyond says that a strip has needles that the bed has not.
+func (b bandWriter) beyond(s garment.Strip) string {
+	half := b.piece.Spec.Setup.BedNeedles() / 2
+	if -s.Needles.First.Index() <= half && s.Needles.Last.Index() < half {
 		return ""
 	}
-	return ", what is bound off under both its loops"
+	return fmt.Sprintf(" The bed has only L%d-R%d: see the checks.", half, half)
 }
 
 // table lists the parts of a strip in the order in which they are picked up.
@@ -197,7 +215,7 @@ func (b bandWriter) knit(s garment.Strip) []string {
 		return b.knitRound(s)
 	}
 	steps := []string{
-		fmt.Sprintf("Count: every needle of %v has a loop, %d in all.%s", s.Needles, s.Stitches, b.freed(s, " Pull the waste yarn out.")),
+		fmt.Sprintf("Count: every needle of %v has a loop, %d in all.%s", s.Needles, s.Stitches, b.freed(s, " Pull the waste yarn out of the live stitches.")),
 		fmt.Sprintf("Hang weights under it. Main yarn with a tail of %s, the carriage at the right, counter to 000. Knit %s in %s.",
 			b.tail(), b.rows(b.layer()), b.voice.bandStitch()),
 	}
@@ -212,7 +230,7 @@ func (b bandWriter) knit(s garment.Strip) []string {
 
 func (b bandWriter) knitRound(s garment.Strip) []string {
 	steps := []string{
-		fmt.Sprintf("Join into the round and mark its beginning: %s. What picked them up is no round.", plural.Sts(s.Stitches)),
+		fmt.Sprintf("Join into the round and mark its beginning: %s. Picking up does not count as a round.", plural.Sts(s.Stitches)),
 		fmt.Sprintf("Knit %s in %s.", b.rows(b.layer()), b.voice.bandStitch()),
 	}
 	if !b.band.Folded {
@@ -223,12 +241,12 @@ func (b bandWriter) knitRound(s garment.Strip) []string {
 		fmt.Sprintf("Fold the band to the inside and sew its %s down live to the picked-up edge, st by st, loosely.", plural.Sts(s.Stitches)))
 }
 
-// freed returns the text if live stitches were hung.
+// freed returns the text if a strip has live stitches.
 func (b bandWriter) freed(s garment.Strip, text string) string {
-	if slices.ContainsFunc(s.Parts, func(p garment.Part) bool { return p.Live > 0 }) {
-		return text
+	if !has(s, isLive) {
+		return ""
 	}
-	return ""
+	return text
 }
 
 // last says what follows when all strips are knitted.
