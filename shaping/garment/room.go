@@ -8,18 +8,19 @@ import (
 )
 
 // checkRoom refuses a piece that the bed has no needles for on either side of its middle,
-// or that has more stitches in the hand than are numbered.
-func (j job) checkRoom(w Widths) error {
+// or that has more stitches in the hand than are numbered; whole returns to how many
+// finished stitches of a width of the spec so many of the piece belong.
+func (j job) checkRoom(w Widths, whole func(stitches int) int) error {
 	field, width := j.spec.widest(w)
 	if j.bedRefuses() {
-		return j.checkBed(field, width, w)
+		return j.checkBed(field, width, w, whole)
 	}
 	const most = 2 * shaping.MaxNeedle
 	if w.Widest() <= most {
 		return nil
 	}
 	return j.spec.fitError(field, width, fmt.Sprintf("%d stitches, at most %d are planned, which is %s",
-		w.Widest(), most, j.spec.atMost(j.gauge.Width(most-2*w.Seam))))
+		w.Widest(), most, j.spec.atMost(j.gauge.Width(whole(most)))))
 }
 
 // bedRefuses reports whether a piece that is wider than the bed is refused.
@@ -43,7 +44,7 @@ func (s Spec) widest(w Widths) (field string, width gauge.Length) {
 }
 
 // checkBed refuses a piece that is wider than the bed on either side of the middle.
-func (j job) checkBed(field string, width gauge.Length, w Widths) error {
+func (j job) checkBed(field string, width gauge.Length, w Widths, whole func(int) int) error {
 	half, needed := j.spec.Setup.BedNeedles()/2, needlesEachSide(w.Widest())
 	if needed <= half {
 		return nil
@@ -55,7 +56,7 @@ func (j job) checkBed(field string, width gauge.Length, w Widths) error {
 		fits -= (w.Widest() - fits) & 1 // even or odd as it is now, with the piece's other widths
 	}
 	// What fits must have a neck and two shoulders.
-	if finished := fits - 2*w.Seam; finished >= 5 {
+	if finished := whole(fits); finished >= 5 {
 		want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", fits, j.spec.atMost(j.gauge.Width(finished)))
 	}
 	return &Error{Field: field, Given: j.spec.text(width), Want: want, Err: ErrBed}

@@ -19,6 +19,7 @@ type Widths struct {
 	Shoulder int // of each shoulder, the seam stitches at its armhole included
 	Neck     int
 	Flat     int // of the neck, in the middle; of a cap at its top, seam stitches included
+	Overlap  int // of two fronts, in the middle; they have none of these stitches
 }
 
 // Widest returns the largest number of stitches side by side.
@@ -36,7 +37,7 @@ func (f *trunk) chooseWidths() error {
 	if err := f.chooseSides(); err != nil {
 		return err
 	}
-	return f.checkRoom(f.widths)
+	return f.checkRoom(f.ownWidths(), f.whole)
 }
 
 // chooseSides chooses the stitches of hem and waist, with the body's parity, so that both
@@ -108,7 +109,7 @@ func (f *trunk) chooseAcross() error {
 	}
 	w.Flat = f.flat(w.Neck)
 	f.widths = w
-	return nil
+	return f.chooseOverlap()
 }
 
 // noShoulders says what is too wide, and how wide it may be for shoulders of at
