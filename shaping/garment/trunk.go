@@ -31,8 +31,8 @@ type trunk struct {
 	job
 	name                    string
 	outer                   shaping.Side // of one of two fronts, the edge with the armhole; else none
-	opening                 Neck   // of this piece
-	neckField               string // where the spec has its depth and flat part
+	opening                 Neck         // of this piece
+	neckField               string       // where the spec has its depth and flat part
 	neck, shoulder, armhole Pair
 
 	widths  Widths // of one of two fronts those of both together, as of a front in one piece
