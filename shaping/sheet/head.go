@@ -145,6 +145,9 @@ func (s *writer) sizeName(size garment.Size) string {
 	case "armhole":
 		return "armhole depth"
 	case "neckWidth":
+		if s.opened() {
+			return "neck in this front"
+		}
 		return "neck width"
 	case "neckDepth":
 		return "neck depth"
