@@ -135,13 +135,13 @@ func (f *trunk) ownWidths() Widths {
 // of two fronts has.
 func (f *trunk) own(stitches int) int { return (stitches - f.widths.Overlap) / 2 }
 
-// whole returns how many finished stitches of the front, or of two together and the overlap,
-// belong to so many of the piece.
-func (f *trunk) whole(stitches int) int {
-	if !f.outer.IsValid() {
-		return stitches - 2*f.widths.Seam
-	}
-	return 2*(stitches-f.widths.Seam) + f.widths.Overlap
+// needles returns those that one of two fronts is cast on: so that it lies evenly where it is
+// widest, though it widens at its outer edge only, and that the fronts are each other's
+// reflection.
+func (f *trunk) needles() shaping.Span {
+	w := f.ownWidths()
+	inwards := (w.Widest() - w.CastOn + w.CastOn%2) / 2
+	return shaping.Centred(w.CastOn).Moved(f.outer.Opposite(), inwards).Moved(f.outer, -inwards)
 }
 
 // chooseCarriage chooses where row 1 of one of two fronts starts on the bed: so that its
@@ -157,7 +157,7 @@ func (f *trunk) chooseCarriage() error {
 // opened returns the panel of one of two fronts.
 func (f *trunk) opened() shaping.Panel {
 	last := f.top(f.outer)
-	p := shaping.Panel{Name: shaping.Body, FirstRow: 1, LastRow: last, Needles: shaping.Centred(f.own(f.widths.CastOn))}
+	p := shaping.Panel{Name: shaping.Body, FirstRow: 1, LastRow: last, Needles: f.needles()}
 	outer, neck := f.outerSteps(f.outer).Between(1, last), f.neckSteps(f.outer)
 	if f.outer == shaping.Right {
 		p.Left, p.Right = neck, outer

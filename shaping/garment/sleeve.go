@@ -159,16 +159,16 @@ func (s *sleeve) chooseWidths() error {
 			w.CastOn = otherCuff
 		}
 	}
-	if err := s.checkLeast("sleeve.cuff", s.asked.Cuff, w.CastOn); err != nil {
+	if err := s.checkLeast("sleeve.cuff", s.asked.Cuff, w.CastOn, leastStitches); err != nil {
 		return err
 	}
-	if err := s.checkLeast("sleeve.top", s.asked.Top, w.Body); err != nil {
+	if err := s.checkLeast("sleeve.top", s.asked.Top, w.Body, leastStitches); err != nil {
 		return err
 	}
 	w.CastOn += 2 * w.Seam
 	w.Body += 2 * w.Seam
 	s.widths = w
-	return s.checkRoom(w, func(stitches int) int { return stitches - 2*w.Seam })
+	return s.checkRoom(w, false)
 }
 
 // chooseHeights chooses the rows up to the underarm.
@@ -190,6 +190,7 @@ func (s *sleeve) slantSides() error {
 	plain := s.gauge.Rows(s.asked.Plain).Round(gauge.Rounding{})
 	made, err := s.checkBend(bend{
 		field: "sleeve.cuff", given: s.asked.Cuff, ends: []int{w.Body - 2*w.Seam}, plainKept: plain > 0,
+		least: leastStitches, most: w.whole(s.mostStitches(), false),
 		stretches: []slant{{
 			name: CuffToUnderarm, above: h.Band + plain, rows: max(h.Underarm-h.Band-2*plain, 0), stitches: (w.CastOn - w.Body) / 2,
 		}},

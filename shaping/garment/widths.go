@@ -37,7 +37,7 @@ func (f *trunk) chooseWidths() error {
 	if err := f.chooseSides(); err != nil {
 		return err
 	}
-	return f.checkRoom(f.ownWidths(), f.whole)
+	return f.checkRoom(f.ownWidths(), f.outer.IsValid())
 }
 
 // chooseSides chooses the stitches of hem and waist, with the body's parity, so that both
@@ -48,19 +48,28 @@ func (f *trunk) chooseSides() error {
 	w.CastOn = w.Body
 	if !body.Hem.IsZero() {
 		hem := f.gauge.Stitches(body.Hem).Round(same)
-		if err := f.checkLeast("body.hem", body.Hem, hem); err != nil {
+		if err := f.checkLeast("body.hem", body.Hem, hem, f.least()); err != nil {
 			return err
 		}
 		w.CastOn = hem + 2*w.Seam
 	}
 	if body.Waist != nil {
 		waist := f.gauge.Stitches(body.Waist.Width).Round(same)
-		if err := f.checkLeast("body.waist.width", body.Waist.Width, waist); err != nil {
+		if err := f.checkLeast("body.waist.width", body.Waist.Width, waist, f.least()); err != nil {
 			return err
 		}
 		w.Waist = waist + 2*w.Seam
 	}
 	return nil
+}
+
+// least returns how many finished stitches the front, or two together and the overlap, have
+// anywhere at least.
+func (f *trunk) least() int {
+	if f.outer.IsValid() {
+		return 2*leastOfFront + f.widths.Overlap
+	}
+	return leastStitches
 }
 
 // atOnce returns the stitches of the inset that are taken off at once: none if all go

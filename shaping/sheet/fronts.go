@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
@@ -70,6 +71,7 @@ func (s *writer) frontLies() string {
 // neckAndUnderarm parts strips that waited to the end at one of two fronts.
 func (s *writer) neckAndUnderarm(strips []shaping.Span) (neck []shaping.Span, underarms [][]shaping.Span) {
 	shoulder := s.lastKnit(shaping.Body)
+	strips = slices.SortedFunc(slices.Values(strips), func(a, b shaping.Span) int { return a.First.Index() - b.First.Index() })
 	for _, strip := range strips {
 		side := shaping.Left
 		if strip.First.Index() > shoulder.Last.Index() {

@@ -335,7 +335,7 @@ var atBed = []phrase[*bedKnitter]{
 		held := 0
 		for i, run := range outer {
 			work := b.inWork().End(w.side(1))
-			if i == 0 || b.neck == 0 && (run.First.Index() < work.Index()) == (w.side(1) == shaping.Left) {
+			if i == 0 || (b.neck == 0 || b.front != "") && (run.First.Index() < work.Index()) == (w.side(1) == shaping.Left) {
 				held += run.Len()
 			}
 		}
