@@ -100,7 +100,7 @@ func (f *trunk) chooseOverlap() error {
 	w, s := &f.widths, f.spec
 	least, most := w.Neck&1, w.Neck-2 // a stitch of the neck in either front
 	if most < least {
-		return s.fitError("neck.width", s.Neck.Width, fmt.Sprintf("%s leave none for two fronts: at least %s",
+		return s.fitError("neck.width", s.Neck.Width, fmt.Sprintf("a neck of %s cannot be parted into two fronts: at least %s",
 			plural.Stitches(w.Neck), s.atLeast(f.gauge.Width(least+2))))
 	}
 	asked := s.overlap()

@@ -60,7 +60,11 @@ func (j job) checkBed(field string, width gauge.Length, w Widths, front bool) er
 	}
 	// What fits must have a neck and two shoulders.
 	if finished := w.whole(fits, front); finished >= 5 {
-		want += fmt.Sprintf("; the widest piece that fits is %d stitches, %s", fits, j.spec.atMost(j.gauge.Width(finished)))
+		what, together := "piece", ""
+		if front {
+			what, together = "front", " with the other one and the overlap"
+		}
+		want += fmt.Sprintf("; the widest %s that fits is %d stitches, %s%s", what, fits, j.spec.atMost(j.gauge.Width(finished)), together)
 	}
 	return &Error{Field: field, Given: j.spec.text(width), Want: want, Err: ErrBed}
 }
