@@ -6,22 +6,17 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.com/walewise/internal/worked"
 	"example.com/walewise/mirror"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/order"
 )
 
-// rightFront is one of two fronts, small enough to be checked by hand: 9 stitches, of which
-// 2 and 1 go at the neck, 2 and 2 are held for the shoulder and come back for row 8.
 func rightFront() order.Outline {
 	return order.Outline{
-		Name: shaping.RightFront, Place: shaping.Bed, Carriage: shaping.Right, Outer: shaping.Right, ShoulderRow: 4,
-		Panels: shaping.Tree{{
-			Name: shaping.Body, FirstRow: 1, LastRow: 8, Needles: shaping.Centred(9),
-			Left:  shaping.Schedule{{Row: 3, Stitches: -2, Method: shaping.Hold}, {Row: 5, Stitches: -1, Method: shaping.Hold}},
-			Right: shaping.Schedule{{Row: 4, Stitches: -2, Method: shaping.Hold}, {Row: 6, Stitches: -2, Method: shaping.Hold}},
-		}},
+		Name: shaping.RightFront, Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.RightFront(),
+		Outer: shaping.Right, ShoulderRow: 4,
 	}
 }
 
@@ -53,8 +48,7 @@ func TestBodyWithAShoulder(t *testing.T) {
 	for _, height := range cloth.Wales() {
 		heights = append(heights, height)
 	}
-	// L4 and L3, L2; L1 and R1 all through; R2 and R3, R4 and R5 with the closing row.
-	if diff := cmp.Diff([]int{2, 2, 4, 8, 8, 6, 6, 4, 4}, heights); diff != "" {
+	if diff := cmp.Diff(worked.RightFrontHeights(), heights); diff != "" {
 		t.Errorf("wales from the left (-by hand +knitted):\n%s", diff)
 	}
 }
