@@ -19,41 +19,20 @@ package main
 
 import (
 	_ "embed"
-	"io"
 
 	"example.com/walewise/internal/sample"
-	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
-	"example.com/walewise/shaping/plan"
-	"example.com/walewise/shaping/sheet"
 )
 
 //go:embed demo.json
 var demo []byte
 
 var program = sample.Program[garment.Set]{
-	Name:  "pullover",
-	Plans: "a whole pullover",
-	Demo:  demo,
-	Plan:  garment.Pieces,
-	Outputs: []sample.Output[garment.Set]{
-		{Form: "json", File: "plan.json", Write: writePlan},
-		{Form: "text", File: "instructions.txt", Write: sheet.WriteSet},
-		{Form: "csv", File: "rows.csv", Write: writeRows},
-	},
+	Name:    "pullover",
+	Plans:   "a whole pullover",
+	Demo:    demo,
+	Plan:    garment.Pieces,
+	Outputs: sample.OfSet(),
 }
 
 func main() { program.Main() }
-
-func writePlan(w io.Writer, pullover garment.Set) error {
-	return plan.Write(w, plan.From(pullover.Pieces...))
-}
-
-// writeRows writes the rows of all pieces into one table.
-func writeRows(w io.Writer, pullover garment.Set) error {
-	var works []shaping.Work
-	for _, piece := range pullover.Pieces {
-		works = append(works, piece.Work)
-	}
-	return sheet.WriteTable(w, works...)
-}

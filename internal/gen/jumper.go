@@ -16,27 +16,29 @@ import (
 // cuff; a head and a hand that mostly pass; checks left open, as warnings and as errors.
 // Where a piece too wide for the bed is a warning, some beds are too narrow.
 func JumperSpec(step gauge.Length) *rapid.Generator[garment.Spec] {
-	return rapid.Custom(func(t *rapid.T) garment.Spec {
-		m := newSpecMaker(t, step)
-		s := m.front()
-		m.back(&s)
-		widest := s.Body.Width
-		if !m.sometimes("no sleeves", 12) {
-			m.sleeve(&s)
-			for _, l := range []gauge.Length{s.Sleeve.Top, s.Sleeve.Cuff} {
-				if l.Cmp(widest) > 0 {
-					widest = l
-				}
+	return rapid.Custom(func(t *rapid.T) garment.Spec { return newSpecMaker(t, step).jumper() })
+}
+
+// jumper draws all of a jumper.
+func (m *specMaker) jumper() garment.Spec {
+	s := m.front()
+	m.back(&s)
+	widest := s.Body.Width
+	if !m.sometimes("no sleeves", 12) {
+		m.sleeve(&s)
+		for _, l := range []gauge.Length{s.Sleeve.Top, s.Sleeve.Cuff} {
+			if l.Cmp(widest) > 0 {
+				widest = l
 			}
 		}
-		m.wearer(&s)
-		m.checks(&s)
-		m.place(&s, widest)
-		if s.Checks.Bed == garment.AsWarning && rapid.IntRange(0, 2).Draw(t, "narrow bed") == 0 {
-			s.Setup.Needles = 2 * rapid.IntRange(5, 100).Draw(t, "needles of a side")
-		}
-		return s
-	})
+	}
+	m.wearer(&s)
+	m.checks(&s)
+	m.place(&s, widest)
+	if s.Checks.Bed == garment.AsWarning && rapid.IntRange(0, 2).Draw(m.t, "narrow bed") == 0 {
+		s.Setup.Needles = 2 * rapid.IntRange(5, 100).Draw(m.t, "needles of a side")
+	}
+	return s
 }
 
 // sometimes returns true once in so many times.

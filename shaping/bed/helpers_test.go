@@ -65,6 +65,9 @@ func validWorks(t fataler) []named {
 		{"flared strip in the hand", plan(t, inHand(outline(worked.FlaredStrip(), order.OnWaste, order.OnWaste)))},
 		{"armhole front", plan(t, outline(worked.ArmholeFront(), order.BoundOff, order.BoundOff))},
 		{"armhole front in the hand", plan(t, inHand(outline(worked.InHand(worked.ArmholeFront()), order.BoundOff, order.BoundOff)))},
+		{"right front", plan(t, order.Outline{
+			Name: shaping.RightFront, Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.RightFront(), Outer: shaping.Right, ShoulderRow: 4,
+		})},
 		{"front by holding", plan(t, outline(worked.HandFront(), order.OnWaste, order.OnWaste))},
 	}
 }

@@ -40,13 +40,23 @@ func newBack(j job) (Piece, error) {
 	return b.plan()
 }
 
-// trunks plans front and back.
-func (j job) trunks() (front, back Piece, err error) {
-	if front, err = newFront(j); err != nil {
-		return front, back, err
+// trunks plans the front, or the two of an opened one, and the back.
+func (j job) trunks() ([]Piece, error) {
+	fronts, err := j.fronts()
+	if err != nil {
+		return nil, err
 	}
-	back, err = newBack(j)
-	return front, back, err
+	back, err := newBack(j)
+	return append(fronts, back), err
+}
+
+// fronts plans what lies before the wearer: one front, or the right and the left one.
+func (j job) fronts() ([]Piece, error) {
+	if j.spec.Opening != nil {
+		return newFronts(j)
+	}
+	front, err := newFront(j)
+	return []Piece{front}, err
 }
 
 // defaultBackNeck is the depth of a back's neck: 2 to 2.5 cm are common practice, no

@@ -83,6 +83,9 @@ func check(s Spec) error {
 	if err := checkTogether(s); err != nil {
 		return err
 	}
+	if err := checkOpening(s); err != nil {
+		return err
+	}
 	if err := checkWaist(s); err != nil {
 		return err
 	}

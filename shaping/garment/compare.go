@@ -10,7 +10,7 @@ import (
 
 // Check is one comparison between two pieces, or of a piece with the wearer or the bed.
 type Check struct {
-	Name     string   // "shoulders", "sides", "armholes", "neck", "cuff" or "bed"
+	Name     string   // "shoulders", "sides", "fronts", "armholes", "neck", "cuff" or "bed"
 	Pieces   []string // those concerned
 	Field    string   // of the spec, where a change would help
 	What     string   // what is compared, such as "wearer's right shoulder"
@@ -38,19 +38,21 @@ func (c Check) CountOff() int { return c.First.Count - c.Second.Count }
 
 // checks compares the pieces of a set with each other, the wearer and the bed.
 func (j job) checks(s Set) []Check {
-	front, _ := s.Piece(shaping.Front)
 	back, _ := s.Piece(shaping.Back)
 	sleeve, sleeves := s.Piece(shaping.RightSleeve)
+	left, right := s.front(shaping.Left), s.front(shaping.Right) // the same where the front is one
 	var list []Check
-	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
-		list = append(list, j.shoulder(front, back, side), j.shoulderHeight(front, back, side))
+	list = append(list, j.shoulder(right, back, shaping.Right), j.shoulderHeight(right, back, shaping.Right))
+	list = append(list, j.shoulder(left, back, shaping.Left), j.shoulderHeight(left, back, shaping.Left))
+	list = append(list, j.sideSeam(right, back, shaping.Right), j.sideSeam(left, back, shaping.Left))
+	if right.Outer().IsValid() {
+		list = append(list, j.reflected(s), j.together(s))
 	}
-	list = append(list, j.sideSeam(front, back, shaping.Right), j.sideSeam(front, back, shaping.Left))
 	if sleeves {
-		list = append(list, j.armholes(front, back, sleeve))
+		list = append(list, j.armholes(s.trunks(), sleeve))
 	}
-	if j.spec.Head.Sign() > 0 {
-		list = append(list, j.head(front, back, s))
+	if j.spec.Head.Sign() > 0 && !right.Outer().IsValid() {
+		list = append(list, j.head(right, back, s))
 	}
 	if sleeves && j.spec.Hand.Sign() > 0 {
 		list = append(list, j.hand(sleeve))

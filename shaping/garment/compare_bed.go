@@ -9,19 +9,21 @@ import (
 // room compares the needles that a piece takes on each side of the middle with those of
 // the bed.
 func (j job) room(p Piece) Check {
-	widest, half := p.Widths.Widest(), j.spec.Setup.BedNeedles()/2
-	left, right := widest/2, needlesEachSide(widest)
+	needles, half := p.Cloth.Needles(), j.spec.Setup.BedNeedles()/2
+	right := needles.Last.Index() + 1
+	left := needles.Len() - right
+	most := max(left, right)
 	c := Check{
 		Name: "bed", Pieces: []string{p.Name()}, What: p.Name() + " on the bed",
-		First: Measured{Of: p.Name(), Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
-		Passed: right <= half, Severity: j.spec.Checks.Bed.Or(AsError),
+		First: Measured{Of: p.Name(), Count: most, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
+		Passed: most <= half, Severity: j.spec.Checks.Bed.Or(AsError),
 	}
 	c.Field, _ = j.spec.widest(p.Widths)
-	c.Says = fmt.Sprintf("%s: %d needles left and %d right of the middle, %v; the bed has %d on each side: ", upper(p.Name()), left, right, shaping.Centred(widest), half)
+	c.Says = fmt.Sprintf("%s: %d needles left and %d right of the middle, %v; the bed has %d on each side: ", upper(p.Name()), left, right, needles, half)
 	if c.Passed {
 		c.Says += fmt.Sprintf("%d and %d to spare.", half-left, half-right)
 	} else {
-		c.Says += fmt.Sprintf("%d and %d are missing. It must be knitted in two parts or at another gauge.", max(left-half, 0), right-half)
+		c.Says += fmt.Sprintf("%d and %d are missing. It must be knitted in two parts or at another gauge.", max(left-half, 0), max(right-half, 0))
 	}
 	return c
 }

@@ -25,8 +25,8 @@ func (j job) worn(side shaping.Side) shaping.Side {
 func (j job) shoulder(front, back Piece, side shaping.Side) Check {
 	first, second := front.shoulder(side), back.shoulder(side.Opposite())
 	c := Check{
-		Name: "shoulders", Pieces: []string{shaping.Front, shaping.Back}, Field: "shoulder.drop", What: fmt.Sprintf("wearer's %v shoulder", j.worn(side)),
-		First: j.across(ofHalf(shaping.Front, side), first.stitches()), Second: j.across(ofHalf(shaping.Back, side.Opposite()), second.stitches()),
+		Name: "shoulders", Pieces: []string{front.Name(), back.Name()}, Field: "shoulder.drop", What: fmt.Sprintf("wearer's %v shoulder", j.worn(side)),
+		First: j.across(front.halfName(side), first.stitches()), Second: j.across(back.halfName(side.Opposite()), second.stitches()),
 		Passed: first.live == second.live && slices.Equal(first.groups, second.groups), Severity: j.spec.Checks.Shoulders.Or(AsError),
 	}
 	c.Says = fmt.Sprintf("%s: %s in the %s, %d in the %s: %s. ", upper(c.What),
@@ -42,9 +42,13 @@ func (j job) shoulder(front, back Piece, side shaping.Side) Check {
 	return c
 }
 
-// ofHalf names a half.
-func ofHalf(piece string, side shaping.Side) string {
-	return fmt.Sprintf("%s's %s", piece, halfAt(side))
+// halfName names what has the shoulder at one side: a half of the piece, or one of two
+// fronts.
+func (p Piece) halfName(side shaping.Side) string {
+	if p.Outer().IsValid() {
+		return p.Name()
+	}
+	return fmt.Sprintf("%s's %s", p.Name(), halfAt(side))
 }
 
 // shoulderHeight compares the rows from the cast-on edge to the neck points of two halves.
@@ -52,8 +56,8 @@ func (j job) shoulderHeight(front, back Piece, side shaping.Side) Check {
 	first, second := front.Heights.Top()+front.later(side), back.Heights.Top()+back.later(side.Opposite())
 	tip, other := front.tip(side), back.tip(side.Opposite())
 	c := Check{
-		Name: "shoulders", Pieces: []string{shaping.Front, shaping.Back}, Field: "shoulder.drop", What: fmt.Sprintf("height of the wearer's %v shoulder", j.worn(side)),
-		First: j.up(ofHalf(shaping.Front, side), first), Second: j.up(ofHalf(shaping.Back, side.Opposite()), second), Within: j.gauge.Height(1),
+		Name: "shoulders", Pieces: []string{front.Name(), back.Name()}, Field: "shoulder.drop", What: fmt.Sprintf("height of the wearer's %v shoulder", j.worn(side)),
+		First: j.up(front.halfName(side), first), Second: j.up(back.halfName(side.Opposite()), second), Within: j.gauge.Height(1),
 		Severity: j.spec.Checks.Shoulders.Or(AsError),
 	}
 	// In the hand the left half of each piece may end a row later than the right.
@@ -71,8 +75,8 @@ func near(off int) bool { return -1 <= off && off <= 1 }
 func (j job) sideSeam(front, back Piece, side shaping.Side) Check {
 	first, second := front.sideRows(side), back.sideRows(side.Opposite())
 	c := Check{
-		Name: "sides", Pieces: []string{shaping.Front, shaping.Back}, Field: "body.length", What: fmt.Sprintf("wearer's %v side", j.worn(side)),
-		First: j.up(ofEdge(shaping.Front, side), first), Second: j.up(ofEdge(shaping.Back, side.Opposite()), second), Within: j.gauge.Height(1),
+		Name: "sides", Pieces: []string{front.Name(), back.Name()}, Field: "body.length", What: fmt.Sprintf("wearer's %v side", j.worn(side)),
+		First: j.up(front.edgeName(side), first), Second: j.up(back.edgeName(side.Opposite()), second), Within: j.gauge.Height(1),
 		Severity: j.spec.Checks.Sides.Or(AsError),
 	}
 	c.Passed = near(c.CountOff())
@@ -80,13 +84,13 @@ func (j job) sideSeam(front, back Piece, side shaping.Side) Check {
 	return c
 }
 
-// ofEdge names an edge.
-func ofEdge(piece string, side shaping.Side) string { return fmt.Sprintf("%s's %v edge", piece, side) }
+// edgeName names an edge.
+func (p Piece) edgeName(side shaping.Side) string { return fmt.Sprintf("%s's %v edge", p.Name(), side) }
 
 // armholes compares the edge of a sleeve's top with that of the armhole, front and back
 // together, and the ease.
-func (j job) armholes(front, back, sleeve Piece) Check {
-	armhole, ease := armholeLength(front, back), j.spec.Sleeve.Ease
+func (j job) armholes(trunks []Piece, sleeve Piece) Check {
+	armhole, ease := armholeLength(trunks), j.spec.Sleeve.Ease
 	c := Check{
 		Name: "armholes", Pieces: []string{shaping.RightSleeve, shaping.LeftSleeve}, Field: "sleeve.top", What: "sleeve into armhole",
 		Second:   Measured{Of: "armhole", Length: armhole.Add(ease)},
@@ -160,9 +164,9 @@ func (s shoulderEnd) stitches() int {
 // shoulder returns how the half at one side ends, as it was knitted.
 func (p Piece) shoulder(side shaping.Side) shoulderEnd {
 	var end shoulderEnd
-	half, _ := p.Work.Panels.Panel(halfAt(side))
+	half := p.shoulderPanel(side)
 	body, _ := p.Work.Panels.Panel(half.Parent)
-	for _, panel := range []shaping.Panel{body, half} {
+	for _, panel := range p.andParent(half) {
 		for _, step := range panel.Steps(side).Between(p.ShoulderRow, panel.LastRow) {
 			end.groups = append(end.groups, -step.Stitches)
 		}

@@ -13,7 +13,7 @@
 //		fmt.Println(check.Says)
 //	}
 //
-// [Front], [Back] and [Sleeve] make single pieces.
+// [Front], [Fronts], [Back] and [Sleeve] make single pieces.
 //
 // # Model
 //
@@ -37,6 +37,14 @@
 // a round neck of its own. Sides that move, between hem, waist and underarm or from the cuff
 // to the underarm, are straight stretches: single fashioned decreases and increases at both
 // edges in the same rows, spread by the division rule of [shaping.EvenSpacing].
+//
+// A body that opens has two fronts in place of one, each the half of a front in one piece that
+// has its outer edge, with the same steps: together they are narrower than the back by the
+// overlap of the bands, whose stitches are even or odd as the body's. A front is one panel.
+// Its part of the neck's flat middle goes with the first step of the neck or before it; an
+// overlap wider than the flat part takes all of it, and the drawn edge begins at the front
+// edge. Only the outer edge has seam stitches; a band takes up the edge stitches of the front
+// edge. See [Fronts] for how the one follows from the other.
 //
 // Every edge is worked by a [Pair] of methods, one for steps of two or more stitches
 // and one for single ones. Where a hold or a bind off ties a step to one end of a row,

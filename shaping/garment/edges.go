@@ -185,9 +185,12 @@ func (j job) worked(d drawing, steps shaping.Schedule, firstRow int) (Edge, erro
 func (f *trunk) edges() ([]Edge, error) {
 	var edges []Edge
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
-		half := shaping.RightHalf
-		if side == shaping.Left {
-			half = shaping.LeftHalf
+		half := halfAt(side)
+		if f.outer.IsValid() {
+			if side != f.outer {
+				continue
+			}
+			half = shaping.Body
 		}
 		neck := f.neckEdge.at(side)
 		neck.Panel, neck.Side = half, side.Opposite()

@@ -13,11 +13,11 @@ func CapsOf(spec Spec) (off func(rows int) ([]float64, error), err error) {
 	if err != nil {
 		return nil, err
 	}
-	front, back, err := j.trunks()
+	trunks, err := j.trunks()
 	if err != nil {
 		return nil, err
 	}
-	s, err := fittedSleeve(j, shaping.Right, front, back)
+	s, err := fittedSleeve(j, shaping.Right, trunks)
 	if err != nil {
 		return nil, err
 	}

@@ -10,6 +10,8 @@ type job struct {
 	spec  Spec
 	gauge gauge.Gauge
 	place shaping.Place
+
+	carriage shaping.Side // where row 1 starts
 }
 
 // newJob returns the job of a spec whose lengths and choices are in range.
@@ -18,23 +20,15 @@ func newJob(s Spec) (job, error) {
 	if err != nil {
 		return job{}, err
 	}
-	return job{spec: s, gauge: g, place: s.Setup.place()}, check(s)
-}
-
-// carriage returns where row 1 starts.
-func (j job) carriage() shaping.Side {
-	if j.place == shaping.Bed && j.spec.Setup.Carriage == shaping.Left {
-		return shaping.Left
-	}
-	return shaping.Right
+	return job{spec: s, gauge: g, place: s.Setup.place(), carriage: s.Setup.carriage()}, check(s)
 }
 
 // start returns where row n of the body starts.
 func (j job) start(row int) shaping.Side {
 	if row%2 == 1 {
-		return j.carriage()
+		return j.carriage
 	}
-	return j.carriage().Opposite()
+	return j.carriage.Opposite()
 }
 
 // tiedFirst returns the edge of the body where a step by the method, which is tied to one

@@ -21,11 +21,12 @@ func (f *trunk) drawNeck() error {
 	}
 	var delay int // of the decreases against the traced rows
 	d.rules, delay = f.neckRules()
+	d.rules = f.afterFlat(d.rules)
 	traced, err := d.trace()
 	if err != nil {
 		return f.steepNeck(d, err)
 	}
-	lag := func(side shaping.Side) int { return f.lag(side, traced) }
+	lag := func(side shaping.Side) int { return f.lag(side, traced, f.flatStep()) }
 	split := f.heights.NeckStart()
 	f.neckEdge, err = f.lay(d, func(side shaping.Side) shaping.Schedule {
 		return moved(traced, func(step shaping.Step) int {

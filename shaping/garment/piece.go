@@ -43,7 +43,7 @@ func knitted(o order.Outline) (shaping.Work, bed.Cloth, error) {
 // much the counting of the swatch leaves it uncertain.
 type Size struct {
 	// "width" at the underarm, "length" up to it, "cuff" or "hem" at the cast-on edge, "waist",
-	// "waistHeight"; of fronts and backs "armhole", "inset", "neckWidth", "neckDepth",
+	// "waistHeight"; of one of two fronts its own part of a width; of fronts and backs "armhole", "inset", "neckWidth", "neckDepth",
 	// "shoulder", "drop", "height"; of set-in caps "flat", "cap" and "capEdge". Of the last two
 	// what was asked follows from the armhole and the ease; the last is a length along the
 	// edge and has no count.

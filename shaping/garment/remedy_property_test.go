@@ -40,13 +40,16 @@ var lengths = map[string]func(*garment.Spec, gauge.Length){
 	"body.waist.height": withWaist(func(w *garment.Waist, l gauge.Length) { w.Height = l }),
 	"back.neck.depth":   withBack(func(n *garment.BackNeck, l gauge.Length) { n.Depth = l }),
 	"back.neck.flat":    withBack(func(n *garment.BackNeck, l gauge.Length) { n.Flat = garment.Exactly(l) }),
-	"sleeve.length":     withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Length = l }),
-	"sleeve.cuff":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Cuff = l }),
-	"sleeve.top":        withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Top = l }),
-	"sleeve.band":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Band = garment.Exactly(l) }),
-	"sleeve.ease":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Ease = l }),
-	"sleeve.flat":       withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Flat = garment.Exactly(l) }),
-	"sleeve.plain":      withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Plain = l }),
+	"opening.overlap": func(s *garment.Spec, l gauge.Length) {
+		s.Opening = &garment.Opening{Overlap: garment.Exactly(l)}
+	},
+	"sleeve.length": withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Length = l }),
+	"sleeve.cuff":   withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Cuff = l }),
+	"sleeve.top":    withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Top = l }),
+	"sleeve.band":   withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Band = garment.Exactly(l) }),
+	"sleeve.ease":   withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Ease = l }),
+	"sleeve.flat":   withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Flat = garment.Exactly(l) }),
+	"sleeve.plain":  withSleeve(func(v *garment.SleeveSpec, l gauge.Length) { v.Plain = l }),
 }
 
 func withWaist(set func(*garment.Waist, gauge.Length)) func(*garment.Spec, gauge.Length) {
@@ -99,6 +102,7 @@ func TestNamedLengthsWork(t *testing.T) {
 			_, err := garment.Pieces(s)
 			return err
 		}},
+		{"fronts", gen.CardiganSpec(metric), append(ofFront, "opening.overlap", "opening.overlap"), func(s garment.Spec) error { _, _, err := garment.Fronts(s); return err }},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			tried := map[string]int{}

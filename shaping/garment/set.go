@@ -24,15 +24,31 @@ func (s Set) Piece(name string) (p Piece, ok bool) {
 	return s.Pieces[i], true
 }
 
+// front returns the front, or of two the one whose outer edge is at that side.
+func (s Set) front(side shaping.Side) Piece {
+	for _, p := range s.trunks() {
+		if p.Name() != shaping.Back && p.hasShoulder(side) {
+			return p
+		}
+	}
+	return Piece{}
+}
+
+// trunks returns the pieces that lie before and behind the wearer.
+func (s Set) trunks() []Piece {
+	return slices.DeleteFunc(slices.Clone(s.Pieces), Piece.isSleeve)
+}
+
 // Failed returns the checks that did not pass.
 func (s Set) Failed() []Check {
 	return slices.DeleteFunc(slices.Clone(s.Checks), func(c Check) bool { return c.Passed })
 }
 
-// Pieces plans front, back and two sleeves from one spec, knits them, plans the neckband if
-// the spec has a band, and checks that all fit together, the wearer and the bed. A spec without sleeves gives front and back. A
-// check that fails is among the warnings of the pieces concerned, or, where the spec asks
-// for it, an [*Error] of the kind [ErrCheck]; of a bed that is too narrow, [ErrBed].
+// Pieces plans front, back and two sleeves from one spec, knits them, plans the bands if the
+// spec has any, and checks that all fit together, the wearer and the bed. A spec with an
+// opening gives the right and the left front in place of the one, a spec without sleeves
+// none. A check that fails is among the warnings of the pieces concerned, or, where the spec
+// asks for it, an [*Error] of the kind [ErrCheck]; of a bed that is too narrow, [ErrBed].
 // It returns the same kinds of errors as [Front] besides.
 func Pieces(s Spec) (Set, error) {
 	j, err := newJob(s)
@@ -44,13 +60,12 @@ func Pieces(s Spec) (Set, error) {
 			return Set{}, err
 		}
 	}
-	front, back, err := j.trunks()
+	pieces, err := j.trunks()
 	if err != nil {
 		return Set{}, err
 	}
-	pieces := []Piece{front, back}
 	if s.Sleeve != nil {
-		right, err := newSleeve(j, shaping.Right, front, back)
+		right, err := newSleeve(j, shaping.Right, pieces)
 		if err != nil {
 			return Set{}, err
 		}
@@ -96,6 +111,8 @@ func (s Spec) given(field string) string {
 	switch field {
 	case "body.length":
 		return s.text(s.Body.Length)
+	case "opening.overlap":
+		return s.text(s.overlap())
 	case "shoulder.drop":
 		return s.text(s.Shoulder.Drop)
 	case "neck.width":

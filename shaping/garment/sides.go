@@ -25,6 +25,7 @@ func (f *trunk) slantSides() error {
 			},
 		}
 	}
+	b.least, b.most = f.least(), w.whole(f.mostStitches(), f.outer.IsValid())
 	for _, s := range b.stretches {
 		if s.stitches != 0 && s.rows > curve.MaxRows {
 			return f.spec.fitError("body.length", body.Length, fmt.Sprintf("sides that move over %d rows, at most %d are planned: at most %s",

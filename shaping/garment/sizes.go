@@ -12,11 +12,18 @@ func (f *trunk) sizes() []Size {
 	s, w, h := f.spec, f.widths, f.heights
 	neckAsked := f.opening.Width
 	shoulder := halfLength(s.Body.Width.Sub(neckAsked)).Sub(s.Armhole.Inset)
+	// across is a width of the front, or of one of two its part.
+	across := func(name string, asked gauge.Length, stitches int, why string) Size {
+		if f.outer.IsValid() {
+			asked, stitches, why = halfLength(asked.Sub(s.overlap())), f.own(stitches), "half of what the overlap leaves of both fronts"
+		}
+		return f.wide(name, asked, stitches, why)
+	}
 	sizes := []Size{
-		f.wide("width", s.Body.Width, w.Body-2*w.Seam, ""),
+		across("width", s.Body.Width, w.Body-2*w.Seam, ""),
 		f.high("length", s.Body.Length, h.Underarm, "what armhole and shoulder leave of the whole height"),
 		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
-		f.wide("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
+		across("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
 		f.high("neckDepth", f.opening.Depth, h.Neck, "even, so that a half ends at its outer edge"),
 		f.wide("shoulder", shoulder, w.Shoulder-w.Seam, "what neck and armholes leave of the body"),
 		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
@@ -24,10 +31,10 @@ func (f *trunk) sizes() []Size {
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
 	sizes = append(sizes, f.high("height", whole, h.Top(), "even, so that the half at the right goes on with the yarn"))
 	if !s.Body.Hem.IsZero() {
-		sizes = append(sizes, f.wide("hem", s.Body.Hem, w.CastOn-2*w.Seam, sideParity(w)))
+		sizes = append(sizes, across("hem", s.Body.Hem, w.CastOn-2*w.Seam, sideParity(w)))
 	}
 	if waist := s.Body.Waist; waist != nil {
-		sizes = append(sizes, f.wide("waist", waist.Width, w.Waist-2*w.Seam, sideParity(w)),
+		sizes = append(sizes, across("waist", waist.Width, w.Waist-2*w.Seam, sideParity(w)),
 			f.high("waistHeight", waist.Height, h.Waist, "within what the whole height leaves of the body"))
 	}
 	if w.Inset > 0 || s.Armhole.Inset.Sign() > 0 {

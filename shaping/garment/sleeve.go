@@ -24,11 +24,11 @@ func Sleeve(s Spec, side shaping.Side) (Piece, error) {
 	if err := checkSleeve(s); err != nil {
 		return Piece{}, err
 	}
-	front, back, err := j.trunks()
+	trunks, err := j.trunks()
 	if err != nil {
 		return Piece{}, err
 	}
-	return j.alone(newSleeve(j, side, front, back))
+	return j.alone(newSleeve(j, side, trunks))
 }
 
 // sleeve is a sleeve in the making.
@@ -45,9 +45,10 @@ type sleeve struct {
 	cap     capEdge
 }
 
-// newSleeve plans a sleeve of a spec that checkSleeve has passed.
-func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
-	s, err := fittedSleeve(j, side, front, back)
+// newSleeve plans a sleeve of a spec that checkSleeve has passed, for the armholes of front
+// and back.
+func newSleeve(j job, side shaping.Side, trunks []Piece) (Piece, error) {
+	s, err := fittedSleeve(j, side, trunks)
 	if err != nil {
 		return Piece{}, err
 	}
@@ -55,10 +56,10 @@ func newSleeve(j job, side shaping.Side, front, back Piece) (Piece, error) {
 }
 
 // fittedSleeve chooses the numbers of a sleeve.
-func fittedSleeve(j job, side shaping.Side, front, back Piece) (*sleeve, error) {
+func fittedSleeve(j job, side shaping.Side, trunks []Piece) (*sleeve, error) {
 	s := &sleeve{
 		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: capPair(j.spec.Methods.Armhole),
-		armhole: armholeLength(front, back),
+		armhole: armholeLength(trunks),
 	}
 	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
 		if err := step(); err != nil {
@@ -66,7 +67,7 @@ func fittedSleeve(j job, side shaping.Side, front, back Piece) (*sleeve, error) 
 		}
 	}
 	if s.asked.Cap == SetInCap {
-		s.widths.BindOff = front.Widths.BindOff
+		s.widths.BindOff = trunks[0].Widths.BindOff
 		if err := s.fitCap(); err != nil {
 			return nil, err
 		}
@@ -94,9 +95,9 @@ func capPair(armhole Pair) Pair {
 
 // armholeLength returns the length along an armhole, front and back together: the mean of
 // the two armholes, of which one may be a row longer.
-func armholeLength(front, back Piece) gauge.Length {
+func armholeLength(trunks []Piece) gauge.Length {
 	sum := gauge.Length{}
-	for _, p := range []Piece{front, back} {
+	for _, p := range trunks {
 		sum = sum.Add(p.ArmholeLength(shaping.Left)).Add(p.ArmholeLength(shaping.Right))
 	}
 	return halfLength(sum)
@@ -158,16 +159,16 @@ func (s *sleeve) chooseWidths() error {
 			w.CastOn = otherCuff
 		}
 	}
-	if err := s.checkLeast("sleeve.cuff", s.asked.Cuff, w.CastOn); err != nil {
+	if err := s.checkLeast("sleeve.cuff", s.asked.Cuff, w.CastOn, leastStitches); err != nil {
 		return err
 	}
-	if err := s.checkLeast("sleeve.top", s.asked.Top, w.Body); err != nil {
+	if err := s.checkLeast("sleeve.top", s.asked.Top, w.Body, leastStitches); err != nil {
 		return err
 	}
 	w.CastOn += 2 * w.Seam
 	w.Body += 2 * w.Seam
 	s.widths = w
-	return s.checkRoom(w)
+	return s.checkRoom(w, false)
 }
 
 // chooseHeights chooses the rows up to the underarm.
@@ -189,6 +190,7 @@ func (s *sleeve) slantSides() error {
 	plain := s.gauge.Rows(s.asked.Plain).Round(gauge.Rounding{})
 	made, err := s.checkBend(bend{
 		field: "sleeve.cuff", given: s.asked.Cuff, ends: []int{w.Body - 2*w.Seam}, plainKept: plain > 0,
+		least: leastStitches, most: w.whole(s.mostStitches(), false),
 		stretches: []slant{{
 			name: CuffToUnderarm, above: h.Band + plain, rows: max(h.Underarm-h.Band-2*plain, 0), stitches: (w.CastOn - w.Body) / 2,
 		}},
@@ -213,7 +215,7 @@ func (s *sleeve) piece() (Piece, error) {
 		Left: s.outerSteps(shaping.Left), Right: s.outerSteps(shaping.Right),
 	}
 	outline := order.Outline{
-		Name: s.name, Place: s.place, Carriage: s.carriage(), Panels: shaping.Tree{body}, Top: order.BoundOff,
+		Name: s.name, Place: s.place, Carriage: s.carriage, Panels: shaping.Tree{body}, Top: order.BoundOff,
 	}
 	if s.pair.Several == shaping.Hold {
 		outline.Top = order.OnWaste

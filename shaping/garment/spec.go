@@ -326,6 +326,14 @@ func (p Setup) place() shaping.Place {
 	return p.On
 }
 
+// carriage returns where row 1 starts.
+func (p Setup) carriage() shaping.Side {
+	if p.place() == shaping.Bed && p.Carriage == shaping.Left {
+		return shaping.Left
+	}
+	return shaping.Right
+}
+
 // BedNeedles returns the number of needles of the bed: [DefaultNeedles] if left open.
 func (p Setup) BedNeedles() int {
 	if p.Needles == 0 {

@@ -10,6 +10,7 @@ import (
 type Checks struct {
 	Shoulders Severity `json:"shoulders,omitzero"` // default an error
 	Sides     Severity `json:"sides,omitzero"`     // default an error
+	Fronts    Severity `json:"fronts,omitzero"`    // two against each other and the back; default an error
 	Armholes  Severity `json:"armholes,omitzero"`  // against the sleeves; default a warning
 	Neck      Severity `json:"neck,omitzero"`      // against the head; default a warning
 	Cuff      Severity `json:"cuff,omitzero"`      // against the hand; default a warning
@@ -67,7 +68,7 @@ func (s Spec) checkChecks() error {
 		field string
 		Severity
 	}{
-		{"checks.shoulders", c.Shoulders}, {"checks.sides", c.Sides}, {"checks.armholes", c.Armholes},
+		{"checks.shoulders", c.Shoulders}, {"checks.sides", c.Sides}, {"checks.fronts", c.Fronts}, {"checks.armholes", c.Armholes},
 		{"checks.neck", c.Neck}, {"checks.cuff", c.Cuff}, {"checks.bed", c.Bed},
 	} {
 		if check.Severity != 0 && !check.IsValid() {

@@ -60,23 +60,26 @@ func rounded(millimetres float64) gauge.Length {
 // ArmholeLength returns the length along the armhole at one side of a front or a back,
 // as it was knitted: from the end of what is taken off at once at the underarm to the tip
 // of the shoulder, through the middles of the steps. Sides are those of the piece's facing.
-// It is 0 for a sleeve.
+// It is 0 for a sleeve, and for the front edge of a front that is one of two.
 func (p Piece) ArmholeLength(side shaping.Side) gauge.Length {
-	if p.isSleeve() || !side.IsValid() {
+	if !p.hasShoulder(side) {
 		return gauge.Length{}
 	}
 	return rounded(p.outerStairs(side, p.ShoulderRow, p.tip(side)).length(p.Gauge))
 }
 
 // NeckLength returns the length along the neck of a front or a back, as it was knitted:
-// from shoulder to shoulder, through the middles of the steps. It is 0 for a sleeve.
+// from shoulder to shoulder, and of one of two fronts from the front edge to the shoulder,
+// through the middles of the steps. It is 0 for a sleeve.
 func (p Piece) NeckLength() gauge.Length {
 	if p.isSleeve() {
 		return gauge.Length{}
 	}
 	sum := p.Gauge.Width(p.Widths.Flat)
 	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
-		sum = sum.Add(rounded(p.neckStairs(side).length(p.Gauge)))
+		if p.hasShoulder(side) {
+			sum = sum.Add(rounded(p.neckStairs(side).length(p.Gauge)))
+		}
 	}
 	return sum
 }
@@ -128,16 +131,20 @@ func (p Piece) outerStairs(side shaping.Side, end, head int) stairs {
 // neckStairs returns the edge of the neck at one half of the cloth, from the flat middle
 // to the neck point.
 func (p Piece) neckStairs(side shaping.Side) stairs {
-	half, _ := p.Work.Panels.Panel(halfAt(side))
-	s := stairs{foot: half.FirstRow - 1, head: p.Heights.Top() + p.later(side)}
-	last := half.Needles.End(side.Opposite()).Index()
+	half := p.shoulderPanel(side)
+	s := stairs{foot: p.Heights.NeckStart(), head: p.Heights.Top() + p.later(side)}
+	last, flat := half.Needles.End(side.Opposite()).Index(), 0
+	if half.Parent == "" {
+		flat = p.Widths.Flat // goes with the first step or before it
+	}
 	for course := range p.Cloth.Courses() {
 		if course.Panel != half.Name {
 			continue
 		}
 		at := course.Needles.End(side.Opposite()).Index()
-		if gone := at - last; gone != 0 {
-			s.treads = append(s.treads, tread{max(gone, -gone), course.Row - 1})
+		if gone := max(at-last, last-at); gone != 0 {
+			s.treads = append(s.treads, tread{gone - flat, course.Row - 1})
+			flat = 0
 		}
 		last = at
 	}
@@ -147,9 +154,8 @@ func (p Piece) neckStairs(side shaping.Side) stairs {
 // tip returns the height of the outermost wale of the shoulder at one side: of what is held
 // there the closing row is part.
 func (p Piece) tip(side shaping.Side) int {
-	half, _ := p.Work.Panels.Panel(halfAt(side))
-	body, _ := p.Work.Panels.Panel(half.Parent)
-	for _, panel := range []shaping.Panel{body, half} {
+	half := p.shoulderPanel(side)
+	for _, panel := range p.andParent(half) {
 		steps := panel.Steps(side).Between(p.ShoulderRow, panel.LastRow)
 		switch {
 		case len(steps) == 0:
@@ -165,8 +171,7 @@ func (p Piece) tip(side shaping.Side) int {
 // later returns by how many rows the half at one side ends later than the neck point is
 // high: one where steps at the ends of rows are worked in the hand.
 func (p Piece) later(side shaping.Side) int {
-	half, _ := p.Work.Panels.Panel(halfAt(side))
-	return half.LastRow - p.Heights.Top()
+	return p.shoulderPanel(side).LastRow - p.Heights.Top()
 }
 
 // halfAt returns the name of the half on one side.

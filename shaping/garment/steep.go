@@ -16,6 +16,8 @@ type bend struct {
 	stretches []slant
 	ends      []int // finished stitches at the other end of each
 	plainKept bool
+	least     int // finished stitches that the width has at least
+	most      int // and at most
 }
 
 // checkBend returns the stretches with their steps, and an error that says which widths
@@ -38,7 +40,7 @@ func (j job) checkBend(b bend, tooLow func(rows []int) error) ([]slant, error) {
 
 // steep is the error for a bend one of whose stretches, s, is too steep.
 func (j job) steep(b bend, s slant, tooLow func(rows []int) error) error {
-	least, most := leastStitches, j.mostFinished()
+	least, most := b.least, b.most
 	for i, other := range b.stretches {
 		steepest := j.steepest(other, b.plainKept)
 		if steepest == 0 && other.stitches != 0 {
@@ -57,11 +59,10 @@ func (j job) steep(b bend, s slant, tooLow func(rows []int) error) error {
 		plural.Stitches(max(s.stitches, -s.stitches)), plural.Rows(s.rows), j.spec.atLeast(j.gauge.Width(least)), j.spec.atMost(j.gauge.Width(most))))
 }
 
-// mostFinished returns the finished stitches of the widest piece that is planned.
-func (j job) mostFinished() int {
-	most := 2 * shaping.MaxNeedle
+// mostStitches returns the stitches of the widest piece that is planned.
+func (j job) mostStitches() int {
 	if j.bedRefuses() {
-		most = j.spec.Setup.BedNeedles()
+		return j.spec.Setup.BedNeedles()
 	}
-	return most - 2*j.spec.Seam.Stitches
+	return 2 * shaping.MaxNeedle
 }

@@ -8,10 +8,14 @@ import (
 // Front plans the front of a garment, knits it and returns it. It returns an
 // [*Error] that names the field of the spec if the front cannot be made; what planner
 // and judge would refuse beyond that, which would be a fault of this library, as it is.
+// A spec with an opening has no front in one piece: see [Fronts].
 func Front(s Spec) (Piece, error) {
 	j, err := newJob(s)
 	if err != nil {
 		return Piece{}, err
+	}
+	if s.Opening != nil {
+		return Piece{}, &Error{Field: "opening", Want: "parts the front into two: plan both, or leave it out for a front in one piece", Err: ErrSpec}
 	}
 	return j.alone(newFront(j))
 }
@@ -26,11 +30,12 @@ func newFront(j job) (Piece, error) {
 type trunk struct {
 	job
 	name                    string
-	opening                 Neck   // of this piece
-	neckField               string // where the spec has its depth and flat part
+	outer                   shaping.Side // of one of two fronts, the edge with the armhole; else none
+	opening                 Neck         // of this piece
+	neckField               string       // where the spec has its depth and flat part
 	neck, shoulder, armhole Pair
 
-	widths  Widths
+	widths  Widths // of one of two fronts those of both together, as of a front in one piece
 	heights Heights
 	groups  []int // of the shoulder, from tip to neck
 
@@ -57,7 +62,7 @@ func defaultArmhole() Pair { return Pair{shaping.BindOff, shaping.Fashioned} }
 // plan chooses the numbers, traces the edges and knits the piece.
 func (f *trunk) plan() (Piece, error) {
 	for _, step := range []func() error{
-		f.readPaths, f.chooseWidths, f.chooseHeights, f.chooseGroups, f.checkUnderarm, f.slantSides, f.checkNarrowest, f.drawNeck, f.drawArmhole,
+		f.readPaths, f.chooseWidths, f.chooseHeights, f.chooseCarriage, f.chooseGroups, f.checkUnderarm, f.slantSides, f.checkNarrowest, f.drawNeck, f.drawArmhole,
 	} {
 		if err := step(); err != nil {
 			return Piece{}, err
@@ -73,7 +78,7 @@ func (f *trunk) firstHalf() shaping.Side { return f.start(f.heights.NeckStart() 
 // piece orders the rows, knits them and reports.
 func (f *trunk) piece() (Piece, error) {
 	outline := order.Outline{
-		Name: f.name, Place: f.place, Carriage: f.carriage(), Panels: f.panels(), ShoulderRow: f.firstShoulderRow(),
+		Name: f.name, Place: f.place, Carriage: f.carriage, Panels: f.panels(), ShoulderRow: f.shoulderRow(), Outer: f.outer,
 	}
 	if f.neck.Several == shaping.BindOff {
 		outline.Centre = order.BoundOff
@@ -91,13 +96,16 @@ func (f *trunk) piece() (Piece, error) {
 	}
 	return Piece{
 		Work: work, Cloth: cloth, Spec: f.spec, Gauge: f.gauge,
-		Heights: f.heights, ShoulderRow: f.firstShoulderRow(), Widths: f.widths,
+		Heights: f.heights, ShoulderRow: f.shoulderRow(), Widths: f.ownWidths(),
 		Sizes: f.sizes(), Edges: edges, Warnings: f.warnings(),
 	}, nil
 }
 
 // panels returns the body and its halves in the order in which they are worked.
 func (f *trunk) panels() shaping.Tree {
+	if f.outer.IsValid() {
+		return shaping.Tree{f.opened()}
+	}
 	split := f.heights.NeckStart()
 	body := shaping.Panel{
 		Name: shaping.Body, FirstRow: 1, LastRow: split, Needles: shaping.Centred(f.widths.CastOn),
@@ -141,7 +149,7 @@ func (f *trunk) curved() int { return (f.widths.Neck - f.widths.Flat) / 2 }
 
 // top returns the last row of the half on one side.
 func (f *trunk) top(side shaping.Side) int {
-	return f.heights.Top() + f.lag(side, f.neckEdge.at(side).Schedule, f.shoulderSteps(side))
+	return f.heights.Top() + f.lag(side, f.neckSteps(side), f.shoulderSteps(side))
 }
 
 // outerSteps returns everything that happens at one outer edge, in rows of the piece.

@@ -10,6 +10,9 @@ import (
 func (f *trunk) warnings() []string {
 	var list []string
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
+	if f.outer.IsValid() {
+		return append(f.openedWarnings(), f.heldWarnings()...)
+	}
 	if f.lastTied > 0 {
 		list = apartWarning(f.armholeStart(shaping.Left), f.armholeStart(shaping.Right))
 	}
@@ -29,12 +32,18 @@ func (f *trunk) warnings() []string {
 	if f.top(shaping.Left) > f.top(shaping.Right) {
 		add("The left half is one row later than the right: what is held or bound off at its neck and shoulder happens one row later, and it ends with row %d instead of %d.", f.top(shaping.Left), f.top(shaping.Right))
 	}
+	return append(list, f.heldWarnings()...)
+}
+
+// heldWarnings says where many single stitches are held.
+func (f *trunk) heldWarnings() []string {
+	var list []string
 	for _, edge := range []struct {
 		name  string
 		steps shaping.Schedule
 	}{{"neck", f.neckEdge.right.Schedule}, {"armhole", f.armholeEdge.right.Schedule}} {
 		if single := heldSingly(edge.steps); single >= manyHeld {
-			add("At the %s %d single stitches are held, which leaves small steps; with fashioned for single stitches they are decreased instead.", edge.name, single)
+			list = append(list, fmt.Sprintf("At the %s %d single stitches are held, which leaves small steps; with fashioned for single stitches they are decreased instead.", edge.name, single))
 		}
 	}
 	return list

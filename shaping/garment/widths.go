@@ -19,6 +19,7 @@ type Widths struct {
 	Shoulder int // of each shoulder, the seam stitches at its armhole included
 	Neck     int
 	Flat     int // of the neck, in the middle; of a cap at its top, seam stitches included
+	Overlap  int // of two fronts, in the middle; they have none of these stitches
 }
 
 // Widest returns the largest number of stitches side by side.
@@ -36,7 +37,7 @@ func (f *trunk) chooseWidths() error {
 	if err := f.chooseSides(); err != nil {
 		return err
 	}
-	return f.checkRoom(f.widths)
+	return f.checkRoom(f.ownWidths(), f.outer.IsValid())
 }
 
 // chooseSides chooses the stitches of hem and waist, with the body's parity, so that both
@@ -47,19 +48,28 @@ func (f *trunk) chooseSides() error {
 	w.CastOn = w.Body
 	if !body.Hem.IsZero() {
 		hem := f.gauge.Stitches(body.Hem).Round(same)
-		if err := f.checkLeast("body.hem", body.Hem, hem); err != nil {
+		if err := f.checkLeast("body.hem", body.Hem, hem, f.least()); err != nil {
 			return err
 		}
 		w.CastOn = hem + 2*w.Seam
 	}
 	if body.Waist != nil {
 		waist := f.gauge.Stitches(body.Waist.Width).Round(same)
-		if err := f.checkLeast("body.waist.width", body.Waist.Width, waist); err != nil {
+		if err := f.checkLeast("body.waist.width", body.Waist.Width, waist, f.least()); err != nil {
 			return err
 		}
 		w.Waist = waist + 2*w.Seam
 	}
 	return nil
+}
+
+// least returns how many finished stitches the front, or two together and the overlap, have
+// anywhere at least.
+func (f *trunk) least() int {
+	if f.outer.IsValid() {
+		return 2*leastOfFront + f.widths.Overlap
+	}
+	return leastStitches
 }
 
 // atOnce returns the stitches of the inset that are taken off at once: none if all go
@@ -108,7 +118,7 @@ func (f *trunk) chooseAcross() error {
 	}
 	w.Flat = f.flat(w.Neck)
 	f.widths = w
-	return nil
+	return f.chooseOverlap()
 }
 
 // noShoulders says what is too wide, and how wide it may be for shoulders of at

@@ -2,6 +2,7 @@ package order
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/walewise/shaping"
 )
@@ -147,10 +148,16 @@ func (p *planner) finish(panel shaping.Panel) {
 	p.last().After = append(p.last().After, action)
 }
 
-// clearHeld puts everything still held on waste yarn, strip by strip.
+// clearHeld puts everything still held on waste yarn, strip by strip from left to right; of
+// a body with a shoulder from its other edge, so that its reflection has them in the same
+// order.
 func (p *planner) clearHeld() []shaping.Action {
 	var actions []shaping.Action
-	for _, strip := range p.runs(p.extent(), func(s state) bool { return s == held || s == wrapped }) {
+	strips := p.runs(p.extent(), func(s state) bool { return s == held || s == wrapped })
+	if p.outline.Outer == shaping.Left {
+		slices.Reverse(strips)
+	}
+	for _, strip := range strips {
 		actions = append(actions, shaping.Action{Do: shaping.DoWaste, Needles: strip})
 		p.clear(strip)
 	}

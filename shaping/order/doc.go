@@ -20,6 +20,9 @@
 // at the neck stays held until both halves are done and goes to waste yarn in one
 // strip.
 //
+// One of two fronts is a body without halves: its neck is one edge, and the outline says
+// that its shoulder is held at the other.
+//
 // In the hand odd rows start at the right and even ones at the left, as seen on the
 // right side. The half where the row after the split starts goes on with the yarn; the
 // other begins with a new end, wherever its first row starts, so that its steps at the

@@ -28,6 +28,11 @@ type Outline struct {
 	Centre   Ending       // of the stitches between two halves
 	Top      Ending       // of the stitches in work after a panel's last row
 
+	// Outer is the edge of a body without halves at which its shoulder is held, as of one of
+	// two fronts. The zero value is a body without a shoulder; the outer edge of a half is
+	// the one that it shares with its parent.
+	Outer shaping.Side
+
 	// ShoulderRow is the row, from 1, from which stitches held at an outer edge are the
 	// shoulder's and come back for the closing row. What is held there before, as at an
 	// underarm, stays on hold. 0 means that all are the shoulder's.

@@ -88,7 +88,10 @@ func (p *planner) change(panel shaping.Panel) ([]shaping.Action, error) {
 // withoutHeldByParent returns the panel's needles less those that its parent
 // put on hold at its edges.
 func (p *planner) withoutHeldByParent(panel shaping.Panel) shaping.Span {
-	parent, _ := p.outline.Panels.Panel(panel.Parent)
+	parent, ok := p.outline.Panels.Panel(panel.Parent)
+	if !ok {
+		return panel.Needles
+	}
 	end := parent.InWork(parent.LastRow)
 	s := panel.Needles
 	if s.First.Index() < end.First.Index() {
@@ -132,8 +135,12 @@ func (p *planner) siblingAt(panel shaping.Panel, n shaping.Needle) (name string,
 	return "", false
 }
 
-// outerEdge returns the side on which the panel shares its parent's edge.
+// outerEdge returns the side on which the panel shares its parent's edge, and of a body
+// the one that the outline names.
 func (p *planner) outerEdge(panel shaping.Panel) shaping.Side {
+	if panel.Parent == "" {
+		return p.outline.Outer
+	}
 	for _, other := range p.outline.Panels {
 		if other.Parent == panel.Parent && other.Name != panel.Name && other.Needles.First.Index() > panel.Needles.First.Index() {
 			return shaping.Left

@@ -139,10 +139,10 @@ func (p *planner) fashionedOut(run shaping.Span, edge shaping.Side, stitches int
 // closingRow returns what brings the stitches held at the panel's outer edge back
 // for the row over all of them.
 func (p *planner) closingRow(panel shaping.Panel) ([]shaping.Action, error) {
-	if panel.Parent == "" {
+	outer := p.outerEdge(panel)
+	if !outer.IsValid() {
 		return nil, nil
 	}
-	outer := p.outerEdge(panel)
 	back, all := p.shoulderHeld(panel, outer)
 	switch {
 	case !all:

@@ -222,7 +222,7 @@ func (b bedVoice) neckWaits(strips []shaping.Span) []string {
 
 func (b bedVoice) underarmWaits(strips []shaping.Span) []string {
 	what := "the underarm"
-	if !b.halved() {
+	if b.isSleeve() {
 		side := shaping.Left
 		if strips[0].First.Index() > b.lastKnit(shaping.Body).Last.Index() {
 			side = shaping.Right

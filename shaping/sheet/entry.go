@@ -6,6 +6,7 @@ import "example.com/walewise/shaping"
 // and the rows knitted after it.
 type entry struct {
 	panel   string
+	half    bool         // the neck is at one edge of the panel
 	counter int          // before
 	from    shaping.Side // where the carriage stands before
 	before  []task
@@ -46,13 +47,13 @@ const pair = 2
 // longestStep is how many rows after an action are still said with it.
 const longestStep = 8
 
-// entries gathers the rows of the work. stops are counter readings at which a
-// new entry begins in any case.
-func entries(w shaping.Work, stops ...int) []entry {
+// entries gathers the rows of the work, of one of two fronts if it is opened. stops are
+// counter readings at which a new entry begins in any case.
+func entries(w shaping.Work, opened bool, stops ...int) []entry {
 	var list []entry
 	for i, row := range w.Rows {
 		if begins(w, i, list, stops) {
-			list = append(list, entry{panel: row.Panel, counter: row.CounterBefore(), from: row.From, before: tasks(row.Before)})
+			list = append(list, entry{panel: row.Panel, half: opened || row.Panel != shaping.Body, counter: row.CounterBefore(), from: row.From, before: tasks(row.Before)})
 		}
 		list[len(list)-1].knit(row)
 	}
@@ -87,7 +88,7 @@ func stepRows(w shaping.Work, i int, list []entry) int {
 	for ; i < len(w.Rows) && len(w.Rows[i].Before) == 0 && w.Rows[i].Panel == last.panel; i++ {
 		all++
 	}
-	if all <= longestStep && (all%pair == 0 || !last.holds() || last.panel == shaping.Body) {
+	if all <= longestStep && (all%pair == 0 || !last.holds() || !last.half) {
 		return all
 	}
 	if i < len(w.Rows) && last.goesOn(entry{panel: w.Rows[i].Panel, from: w.Rows[i].From, before: tasks(w.Rows[i].Before)}) {

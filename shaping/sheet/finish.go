@@ -27,7 +27,7 @@ func (s *writer) finish() {
 			s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
 		}
 	}
-	if s.halved() {
+	if s.isTrunk() {
 		s.joinShoulders()
 	} else {
 		s.joinSleeve()
@@ -47,11 +47,14 @@ func (s *writer) openEdge(waitsOn, pulled string) string {
 
 // joiningOrder says in which order this piece is joined to the others. Common practice, no source.
 func (s *writer) joiningOrder() {
-	if !s.halved() {
+	if s.isSleeve() {
 		return
 	}
 	order := "one shoulder, the neckband, the other shoulder and the neckband's ends"
-	if s.inTheRound() {
+	switch {
+	case s.opens():
+		order = "both shoulders, the neckband, the bands along the fronts"
+	case s.inTheRound():
 		order = "both shoulders, the neckband in the round"
 	}
 	s.para("  ", "Joining order: "+order+", the sleeves, the sides.")
@@ -59,7 +62,7 @@ func (s *writer) joiningOrder() {
 
 // inTheRound reports whether a neckband is knitted in the round: in the hand, with both
 // shoulders joined. Common practice, no source.
-func (s *writer) inTheRound() bool { return s.work.Place == shaping.Hand }
+func (s *writer) inTheRound() bool { return s.work.Place == shaping.Hand && !s.opens() }
 
 // takeCare writes the dangers of tools and of the finished piece.
 func (s *writer) takeCare() {
@@ -68,7 +71,7 @@ func (s *writer) takeCare() {
 		s.para("  ", caution)
 	}
 	s.para("  ", "Steam burns, and a hot iron flattens acrylic for good: try it on the swatch, and hold the iron above the fabric.")
-	if s.halved() {
+	if s.isTrunk() {
 		s.para("  ", "No cords at the neck of children's garments, no loose buttons for infants: follow local product-safety rules.")
 	}
 }
@@ -79,8 +82,21 @@ func (s *writer) joinShoulders() {
 	if text := s.liveUnderarms(); text != "" {
 		s.para("  ", text)
 	}
-	s.para("  ", fmt.Sprintf("Worn, this piece's right half lies on the wearer's %v: it joins the left half of a %s %s.",
-		s.lies(shaping.Right), s.counterpart(), s.voice.seen()))
+	s.para("  ", s.worn())
+}
+
+// worn says on which side of the wearer the piece lies and what it joins there.
+func (s *writer) worn() string {
+	right := s.lies(shaping.Right)
+	switch {
+	case s.opened():
+		outer := s.piece.Outer()
+		return fmt.Sprintf("Worn, this front lies on the wearer's %v: its shoulder joins the %v half of a back %s, its side the %v edge.",
+			s.lies(outer), outer.Opposite(), s.voice.seen(), outer.Opposite())
+	case s.opens():
+		return fmt.Sprintf("Worn, this piece's right half lies on the wearer's %v: it joins the %v front, and the left half the %v front.", right, right, right.Opposite())
+	}
+	return fmt.Sprintf("Worn, this piece's right half lies on the wearer's %v: it joins the left half of a %s %s.", right, s.counterpart(), s.voice.seen())
 }
 
 // withWraps is said of live stitches that are joined.
@@ -89,8 +105,9 @@ const withWraps = "each wrap together with its stitch"
 // heldAtOnce returns the stitches that an underarm holds at once, and those that its edge
 // holds in all.
 func (s *writer) heldAtOnce() (atOnce, all int) {
-	all = -s.underarmHolds(shaping.Left).Total()
-	if first, ok := s.underarm(shaping.Left); ok && first.Method == shaping.Hold {
+	edge := s.anArmhole()
+	all = -s.underarmHolds(edge).Total()
+	if first, ok := s.underarm(edge); ok && first.Method == shaping.Hold {
 		atOnce = -first.Stitches
 	}
 	return atOnce, all
@@ -107,7 +124,7 @@ func (s *writer) liveUnderarms() string {
 	if straight || atOnce == 0 {
 		return "Catch every live stitch of the underarms when the sleeves are set in, " + withWraps + "."
 	}
-	text := fmt.Sprintf("When the sleeves are set in, first graft %s of each side (those held at once at the underarm), one for one, to those of the sleeves", outermost(atOnce))
+	text := fmt.Sprintf("When the sleeves are set in, first graft %s%s (those held at once at the underarm), one for one, to those of the sleeves", outermost(atOnce), s.ofEachSide())
 	if all > atOnce {
 		text += "; then catch every other live stitch of the armholes"
 	}
@@ -156,7 +173,7 @@ func (s *writer) neckband() string {
 		if live == 1 {
 			text = "the live one in the middle"
 		}
-		if s.neckHeld(shaping.RightHalf) > 0 {
+		if s.neckHeld(s.neckPanels()[0].Name) > 0 {
 			text += " (each wrap together with its stitch)"
 		}
 		from = append(from, text)
@@ -185,7 +202,7 @@ func (s *writer) neckband() string {
 // neckBoundOff returns the stitches bound off at the neck.
 func (s *writer) neckBoundOff() int {
 	bound := s.separate()
-	for _, p := range s.work.Panels[1:] {
+	for _, p := range s.neckPanels() {
 		bound -= s.neckSteps(p.Name).Of(shaping.BindOff).Total()
 	}
 	return bound

@@ -70,7 +70,7 @@ func repeated(list []entry, places int, joined func(first, next entry) bool) int
 // do, and only its rows differ. In a half, where the next row may shape the other edge, it
 // stays alone.
 func goesOnOnce(list []entry, n int, joined func(first, next entry) bool) bool {
-	return n < len(list) && list[0].panel == shaping.Body && list[0].rows() > 1 && list[n].rows() > 1 &&
+	return n < len(list) && !list[0].half && list[0].rows() > 1 && list[n].rows() > 1 &&
 		list[0].goesOn(list[n]) && joined(list[0], list[n]) &&
 		(n+1 == len(list) || !list[0].goesOn(list[n+1]))
 }

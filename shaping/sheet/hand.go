@@ -79,7 +79,7 @@ func holdersText(n int) string {
 }
 
 // holders returns how many stitch holders are in use at once at most: for the other
-// half, for the neck, for a live shoulder, for two underarms.
+// half, for the neck, for a live shoulder, for the underarms.
 func (h handVoice) holders() int {
 	needed := 0
 	if h.halved() {
@@ -92,8 +92,11 @@ func (h handVoice) holders() int {
 	if top, _ := takenOff(last.After, last.Knit); top.Do == shaping.DoWaste {
 		needed++
 	}
-	if len(h.underarmHolds(shaping.Left)) > 0 {
-		needed += 2
+	if len(h.underarmHolds(h.anArmhole())) > 0 {
+		needed++
+		if !h.opened() {
+			needed++
+		}
 	}
 	return needed
 }
@@ -149,7 +152,11 @@ func (h handVoice) changeOver(entry, entry) string { return "" }
 func (h handVoice) putBack() string { return "" }
 
 func (h handVoice) neckWaits(strips []shaping.Span) []string {
-	if n := count(strips); n > 1 {
+	n := count(strips)
+	if n > 1 && h.opened() {
+		return []string{fmt.Sprintf("The %s of the neck are on their holder, ready for the neckband.", plural.Sts(n))}
+	}
+	if n > 1 {
 		return []string{fmt.Sprintf("Slip all %s of the neck onto one holder, ready for the neckband.", plural.Sts(n))}
 	}
 	return []string{"The st of the neck is on its holder, ready for the neckband."}

@@ -50,20 +50,23 @@ func (h handVoice) toHolder(e entry) string {
 		if before > 0 {
 			holder = "the holder of that edge, in the same order"
 		}
-		if !h.halved() {
+		if h.isSleeve() {
 			others = "joining"
 		}
 		return fmt.Sprintf("Slip the %s at the %v edge to %s: %s live for %s.", thatWait(held-before), edge, holder, theyStay(held-before), others)
 	}
-	if e.panel == shaping.Body || lastRow(h.neckSteps(e.panel).Of(shaping.Hold)) != e.counter+1 {
+	if !h.hasNeck(e.panel) || lastRow(h.neckSteps(e.panel).Of(shaping.Hold)) != e.counter+1 {
 		return ""
 	}
-	held := h.neckHeld(e.panel)
+	held, inHalves := h.neckHeld(e.panel), 0
+	for _, p := range h.neckPanels() {
+		inHalves += h.neckHeld(p.Name)
+	}
 	holder := "a holder"
 	switch {
-	case h.liveNeck() > h.neckHeld(shaping.LeftHalf)+h.neckHeld(shaping.RightHalf):
+	case h.liveNeck() > inHalves:
 		holder = "the holder of the middle"
-	case h.isLast(e.panel):
+	case h.isLast(e.panel) && h.halved():
 		holder = "the holder of the neck"
 	}
 	return fmt.Sprintf("Slip the %s at the neck to %s, in the same order.", thatWait(held), holder)
@@ -296,7 +299,7 @@ func together(row int, begin bool, gone int) string {
 // those of an underarm or a neck are on a holder when the last of them have been left.
 func (h handVoice) waits(panel string, edge shaping.Side, row int) bool {
 	onHolder := h.putAwayBefore(edge, row)
-	if last := lastRow(h.neckSteps(panel).Of(shaping.Hold)); panel != shaping.Body && edge != h.outer(panel) {
+	if last := lastRow(h.neckSteps(panel).Of(shaping.Hold)); h.atNeck(panel, edge) {
 		onHolder = 0
 		if last < row {
 			onHolder = last

@@ -113,7 +113,7 @@ func inWhole(size garment.Size) string {
 
 // armholeEnds says up to where an armhole is measured, if there is one.
 func (s *writer) armholeEnds() string {
-	if !s.halved() {
+	if s.isSleeve() {
 		return ""
 	}
 	return " The armhole ends at the shoulder's outer end."
@@ -145,16 +145,25 @@ func (s *writer) sizeName(size garment.Size) string {
 	case "armhole":
 		return "armhole depth"
 	case "neckWidth":
+		if s.opened() {
+			return "neck in this front"
+		}
 		return "neck width"
 	case "neckDepth":
 		return "neck depth"
 	case "shoulder":
+		if s.opened() {
+			return "shoulder"
+		}
 		return "each shoulder"
 	case "drop":
 		return "shoulder drop"
 	case "height":
 		return "whole height"
 	case "inset":
+		if s.opened() {
+			return "armhole inset"
+		}
 		return "armhole inset, each"
 	}
 	return size.Name
@@ -171,11 +180,22 @@ func (s *writer) needs() {
 	materials := s.voice.materials()
 	s.para("  ", materials[0])
 	if seam := s.piece.Widths.Seam; seam > 0 {
-		s.para("  ", fmt.Sprintf("They contain %s at each side that the seam will take.", plural.Stitches(seam)))
+		where := "at each side"
+		if s.opened() {
+			where = fmt.Sprintf("at the %v edge", s.piece.Outer())
+		}
+		s.para("  ", fmt.Sprintf("They contain %s %s that the seam will take.", plural.Stitches(seam), where))
+	}
+	if s.opened() {
+		s.para("  ", "The front edge has none for a seam: pick a band up through its edge stitches, or count what the band takes in there into the overlap.")
 	}
 	high := fmt.Sprintf("The piece is %d rows high", s.height())
-	if s.halved() {
+	switch {
+	case s.halved():
 		high += fmt.Sprintf(" where neck and shoulder meet; %d rows are knitted in all, as both halves count", s.piece.Cloth.Rows())
+	case s.opened():
+		high += fmt.Sprintf(" where neck and shoulder meet, its front edge %d up to the neck, which are %s",
+			s.piece.Heights.NeckStart(), s.length(s.piece.Gauge.Height(s.piece.Heights.NeckStart())))
 	}
 	s.para("  ", high+".")
 	for _, m := range materials[1:] {
@@ -202,7 +222,10 @@ func inUnit(g gauge.Gauge, u gauge.Unit) string {
 // topTail is how long a tail is left at stitches taken off live.
 func (s *writer) topTail(stitches int) string {
 	joined := "top is"
-	if s.halved() {
+	switch {
+	case s.opened():
+		joined = "shoulder is"
+	case s.halved():
 		joined = "shoulders are"
 	}
 	return fmt.Sprintf("%s if the %s joined with it, else %s", s.joiningTail(stitches), joined, s.tail())

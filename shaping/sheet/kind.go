@@ -2,7 +2,12 @@ package sheet
 
 import "example.com/walewise/shaping"
 
-// What kind of piece it is: a front or a back has halves, a sleeve has none.
+// What kind of piece it is: a front or a back has halves, one of two fronts and a sleeve
+// have none.
+
+// isTrunk reports whether the piece lies before or behind whoever wears it, with armholes
+// and shoulders.
+func (s *writer) isTrunk() bool { return !s.isSleeve() }
 
 // halved reports whether the piece ends in two halves with a neck between them.
 func (s *writer) halved() bool { return len(s.work.Panels) > 1 }

@@ -10,14 +10,14 @@ import (
 
 // marksUnderarm reports whether the underarms are marked before an entry.
 func (s *writer) marksUnderarm(e entry) bool {
-	return s.halved() && s.piece.Widths.BindOff == 0 && e.counter == s.piece.Heights.Underarm
+	return s.isTrunk() && s.piece.Widths.BindOff == 0 && e.counter == s.piece.Heights.Underarm
 }
 
 // threads says how the underarms are marked: at both edges, or at that of a half.
 func (s *writer) threads(e entry) string {
 	row := s.underarmRow(e.panel)
 	const tie = "Tie a contrasting thread to the edge stitch "
-	if e.panel == shaping.Body {
+	if e.panel == shaping.Body && !s.opened() {
 		return tie + fmt.Sprintf("at both edges%s: the underarms.", s.voice.on(row.First, row.Last))
 	}
 	edge := s.outer(e.panel)

@@ -269,6 +269,9 @@ var atBed = []phrase[*bedKnitter]{
 			must(b.loops[n] > 0, "%v has no stitch", n)
 		}
 	}),
+	say("The front edge, and above it the neck, is at its {side} end, the outer edge with side and armhole at its {side} end; it is worn on the wearer's {side}", func(b *bedKnitter, w words) {
+		b.opened(w.side(0), w.side(1), w.side(2), w.side(1))
+	}),
 	say("Of them {span} ({stitches}) are on hold already, as shoulder", func(b *bedKnitter, w words) {
 		for n := range w.counted(0, 1).All() {
 			must(b.held[n], "%v is not on hold", n)
@@ -332,7 +335,7 @@ var atBed = []phrase[*bedKnitter]{
 		held := 0
 		for i, run := range outer {
 			work := b.inWork().End(w.side(1))
-			if i == 0 || b.neck == 0 && (run.First.Index() < work.Index()) == (w.side(1) == shaping.Left) {
+			if i == 0 || (b.neck == 0 || b.front != "") && (run.First.Index() < work.Index()) == (w.side(1) == shaping.Left) {
 				held += run.Len()
 			}
 		}

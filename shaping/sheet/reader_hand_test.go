@@ -262,6 +262,9 @@ var inHand = []phrase[*handKnitter]{
 	say("Seen on the RS the neck is at its {side} end, the outer edge at its {side} end; it becomes the wearer's {side} shoulder", func(h *handKnitter, w words) {
 		h.half(w.side(0), w.side(1), w.side(2), w.side(1).Opposite())
 	}),
+	say("The front edge, and above it the neck, is at its {side} end, the outer edge with side and armhole at its {side} end; it is worn on the wearer's {side}", func(h *handKnitter, w words) {
+		h.opened(w.side(0), w.side(1), w.side(2), w.side(1).Opposite())
+	}),
 	say("Of them {sts} at the outer edge wait unworked already, as shoulder", func(h *handKnitter, w words) { h.waiting = w.number(0) }),
 	say("First slip the {sts} of this half to the right needle", func(h *handKnitter, w words) {
 		h.slipped = w.number(0)
@@ -424,6 +427,9 @@ var inHand = []phrase[*handKnitter]{
 	}),
 	say("The st of the neck is on its holder", func(h *handKnitter, _ words) {
 		must(h.holders["the neck"] == 1, "the neck has %d stitches", h.holders["the neck"])
+	}),
+	say("The {sts} of the neck are on their holder", func(h *handKnitter, w words) {
+		must(h.holders["the neck"] == w.number(0), "the neck has %d stitches", h.holders["the neck"])
 	}),
 	say("ready for the neckband", remark[*handKnitter]),
 	say("Tie a contrasting thread to the edge stitch at both edges: the underarms", func(h *handKnitter, _ words) {

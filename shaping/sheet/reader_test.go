@@ -69,7 +69,11 @@ func judged(piece garment.Piece) knitted {
 	if !inHand {
 		k.Wales = maps.Collect(piece.Cloth.Wales())
 	}
-	if len(piece.Work.Panels) > 1 && piece.Widths.BindOff == 0 {
+	switch {
+	case piece.Widths.BindOff > 0:
+	case piece.Outer().IsValid():
+		k.Threads = []int{piece.Heights.Underarm}
+	case len(piece.Work.Panels) > 1:
 		k.Threads = []int{piece.Heights.Underarm, piece.Heights.Underarm}
 	}
 	return k
@@ -107,6 +111,7 @@ type progress struct {
 	panel  string
 	neck   shaping.Side // where the half has it; none in the body
 	behind bool         // the piece lies behind whoever wears it
+	front  string       // which of two fronts it is, in small letters; else empty
 	boxes  int          // to tick on the line
 	band   int          // rows of it
 	do     func(sentence string)
@@ -193,6 +198,12 @@ func (p *progress) half(neck, outer, wearer, worn shaping.Side) {
 	p.neck = neck
 }
 
+// opened takes in how one of two fronts is said to lie; worn is where its outer edge is.
+func (p *progress) opened(neck, outer, wearer, worn shaping.Side) {
+	must(neck == outer.Opposite() && wearer == worn && p.front == worn.String(), "a %s front with the neck at the %v, worn on the %v", p.front, neck, wearer)
+	p.neck = neck
+}
+
 // lines returns the order of work, each line of it unfolded: its continuations added
 // and its spaces made single.
 func lines(text string) []string {
@@ -218,7 +229,7 @@ func lines(text string) []string {
 
 var (
 	opening = regexp.MustCompile(`^(?: {0,2}(?:\[ \]|From here|Check:)| *->)`)
-	heading = regexp.MustCompile(`^(?:(FRONT|BACK), (.+)|(?:RIGHT |LEFT )?SLEEVE)$`)
+	heading = regexp.MustCompile(`^(?:(FRONT|BACK), (.+)|(?:RIGHT |LEFT )?SLEEVE|(RIGHT|LEFT) FRONT)$`)
 	boxes   = regexp.MustCompile(`^((?:\[ \])+) `)
 )
 
@@ -254,6 +265,7 @@ func carryOut[K knitter](text string, k K, craft []phrase[K]) (done knitted, err
 		line := reading
 		if found := heading.FindStringSubmatch(line); found != nil {
 			p.behind = found[1] == "BACK"
+			p.front = strings.ToLower(found[3])
 			p.panel = strings.ToLower(cmp.Or(found[2], shaping.Body))
 			continue
 		}
@@ -305,7 +317,7 @@ var changing = map[string]string{
 	"needle": `([LR]\d+)`, "span": `([LR]\d+(?:-[LR]\d+)?)`, "side": `(left|right)`, "place": `(the neck|the (?:left|right) edge)`,
 	"stitch": `(?:mock rib, a rib reformed by hand with the latch tool,|rib) or another stitch that does not roll`,
 	"length": `[\d.]+ (?:cm|in|mm)`, "these": `(?:this needle|these needles)`, "go": `(?:go|come)`, "part": `(the neck|the underarm|the cap's (?:left|right) edge)`,
-	"then": `(.+?)`, "loosely": `(?: loosely)?`, "the": `(?:the|a)`, "face": `(RS|WS)`, "they stay": `(?:they stay|it stays)`, "wait": `(?:that wait|that waits)`, "joined": `(?:shoulders are joined|top is joined)`, "k": `([KkPp])`, "list": `([^:]+?)`, "rest": `(.+)`,
+	"then": `(.+?)`, "loosely": `(?: loosely)?`, "the": `(?:the|a)`, "face": `(RS|WS)`, "they stay": `(?:they stay|it stays)`, "wait": `(?:that wait|that waits)`, "joined": `(?:shoulders are joined|shoulder is joined|top is joined)`, "k": `([KkPp])`, "list": `([^:]+?)`, "rest": `(.+)`,
 }
 
 // understand carries out the first phrase of the text and returns what follows it.
@@ -328,6 +340,9 @@ var eitherWay = []phrase[*progress]{
 	say("The first row is the band and counts in the length: knit it in {stitch}", func(p *progress, _ words) { p.band = 1 }),
 	say("The cast on is not a row", remark[*progress]),
 	say("Plain knitting rolls at such an edge: plan a band or a hem unless you like it so", remark[*progress]),
+	say("From here stitches go at the neck, the {side} end", func(p *progress, w words) {
+		must(w.side(0) == p.neck, "the neck is at the %v", p.neck)
+	}),
 	say("From here stitches {go} at the outer edge, the {side} end", func(p *progress, w words) {
 		must(w.side(0) == p.neck.Opposite(), "the outer edge of the %s", p.panel)
 	}),

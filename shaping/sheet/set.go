@@ -70,7 +70,7 @@ func (s *setWriter) contents() {
 	s.line("  %-14s %7s %5s %7s   %-24s %s", "", "cast on", "high", "knitted", s.pieces[0].voice.columns(), "width x height")
 	for _, p := range s.pieces {
 		all := p.extent()
-		finished := p.piece.Gauge.Width(max(all.Len()-2*p.piece.Widths.Seam, 0))
+		finished := p.piece.Gauge.Width(max(p.piece.Finished(all.Len()), 0))
 		s.line("  %-14s %7d %5d %7d   %-24s %s x %s", p.work.Name, p.work.Panels[0].Needles.Len(), p.height(), p.piece.Cloth.Rows(),
 			p.voice.across(all), p.length(finished), p.length(p.piece.Gauge.Height(p.height())))
 	}
@@ -79,9 +79,9 @@ func (s *setWriter) contents() {
 	s.gauge()
 }
 
-// piece returns the front or the back; ok is false if there is none.
+// piece returns the front, or the first of two, or the back; ok is false if there is none.
 func (s *setWriter) piece(back bool) (p *writer, ok bool) {
-	i := slices.IndexFunc(s.pieces, func(p *writer) bool { return p.halved() && p.isBack() == back })
+	i := slices.IndexFunc(s.pieces, func(p *writer) bool { return p.isTrunk() && p.isBack() == back })
 	if i < 0 {
 		return nil, false
 	}
@@ -99,7 +99,7 @@ func (s *setWriter) round() {
 	var said []string
 	var underarms gauge.Length
 	for _, place := range []struct{ name, where string }{{"width", "round the underarms"}, {"waist", "at the waist"}, {"hem", "at the hem"}} {
-		round := front.knitted(place.name).Add(back.knitted(place.name))
+		round := front.acrossFront(place.name).Add(back.knitted(place.name))
 		if round.IsZero() || round.Equal(underarms) {
 			continue
 		}
@@ -108,7 +108,12 @@ func (s *setWriter) round() {
 		}
 		said = append(said, fmt.Sprintf("%s %s", place.where, front.length(round)))
 	}
-	s.para("  ", fmt.Sprintf("Front and back together, finished: %s.", strings.Join(said, ", ")))
+	what := "Front and back together"
+	if front.opened() {
+		what = fmt.Sprintf("Both fronts, the overlap of %s (%s) and the back together",
+			plural.Stitches(front.piece.Widths.Overlap), front.length(front.piece.Gauge.Width(front.piece.Widths.Overlap)))
+	}
+	s.para("  ", fmt.Sprintf("%s, finished: %s.", what, strings.Join(said, ", ")))
 }
 
 // knitted returns a length of the piece as it will be knitted, 0 if it has none of that
@@ -184,6 +189,12 @@ func (s *setWriter) joining() {
 	switch {
 	case both && len(s.bands) > 0:
 		steps = s.bandJoining(front)
+	case both && front.opened():
+		steps = append(steps,
+			fmt.Sprintf("Both shoulders: the right front to the %v half of the back, and the left front to the %v half, as their instructions call them.",
+				front.piece.Outer().Opposite(), front.piece.Outer()),
+			"The neckband, from one front edge by the back to the other: what it takes up stands at the end of each piece.",
+			"The bands along the front edges, over the ends of the neckband.")
 	case both && front.inTheRound():
 		steps = append(steps,
 			"Both shoulders: the right half of the front to the left half of the back, and the left half of the front to the right half of the back, as their instructions call them.",

@@ -13,7 +13,7 @@ import (
 func (s *writer) notes() {
 	s.heading("Shapes in words")
 	for _, e := range s.piece.Edges {
-		if e.Panel == shaping.LeftHalf || (e.Panel == shaping.Body && e.Side == shaping.Left) {
+		if !s.opened() && (e.Panel == shaping.LeftHalf || (e.Panel == shaping.Body && e.Side == shaping.Left)) {
 			continue // said with the one at the right
 		}
 		steps, other := s.steps(e), s.steps(s.opposite(e))
@@ -29,9 +29,9 @@ func (s *writer) notes() {
 			continue
 		}
 		total, last := -steps.Total(), ""
-		at := "at each side"
+		at := s.atEachSide(e)
 		if total < 0 {
-			total, at = -total, "more at each side"
+			total, at = -total, "more "+at
 		}
 		if e.Name == garment.ShoulderEdge {
 			last = fmt.Sprintf("; the last %d stay to the end", e.Stitches-total)
@@ -61,13 +61,15 @@ func (s *writer) beforeYouStart() {
 // said whether it does.
 func (s *writer) mustStretch() string {
 	name := "cuff"
-	if s.halved() {
+	if s.isTrunk() {
 		name = "neck"
 	}
 	switch {
+	case s.isTrunk() && s.opens():
+		return ""
 	case slices.ContainsFunc(s.checks, func(c garment.Check) bool { return c.Name == name }):
 		return ""
-	case s.halved():
+	case s.isTrunk():
 		return "The neck of front and back together, with its band, must stretch over the head: measure before you cast on, or plan an opening at a shoulder."
 	case s.piece.Heights.Band > 0:
 		return "The cuff, with its band, must stretch over the hand: measure before you cast on."
@@ -94,6 +96,9 @@ func way(step shaping.Step) string {
 // steps returns the steps of a drawn edge in rows of the piece, with those taken off at
 // once at an underarm.
 func (s *writer) steps(e garment.Edge) shaping.Schedule {
+	if s.opened() && e.Name == garment.NeckEdge {
+		return s.neckSteps(shaping.Body) // with the flat part
+	}
 	steps := e.Schedule.Shifted(e.FirstRow - 1)
 	if e.Name == garment.ArmholeEdge || e.Name == garment.CapEdge {
 		if first, ok := s.underarm(e.Side); ok && (len(steps) == 0 || first.Row < steps[0].Row) {

@@ -12,8 +12,11 @@ import (
 // underarmHolds returns the steps that put stitches of the armhole at one edge on hold,
 // or those of a sleeve's cap.
 func (s *writer) underarmHolds(edge shaping.Side) shaping.Schedule {
-	if !s.halved() {
+	switch {
+	case s.isSleeve():
 		return s.work.Panels[0].Steps(edge).Of(shaping.Hold)
+	case s.opened() && edge != s.piece.Outer():
+		return nil
 	}
 	var holds shaping.Schedule
 	for _, p := range s.work.Panels {
@@ -32,7 +35,7 @@ func (s *writer) putAway(edge shaping.Side) []int {
 		return nil
 	}
 	var rows []int
-	if !s.halved() {
+	if s.isSleeve() {
 		steps := s.work.Panels[0].Steps(edge)
 		for i := 1; i < len(steps); i++ {
 			if steps[i-1].Method == shaping.Hold && steps[i].Method != shaping.Hold {
@@ -63,7 +66,7 @@ func (s *writer) putAwayBefore(edge shaping.Side, row int) int {
 func (s *writer) underarmDone(e entry) (held, before int, edge shaping.Side) {
 	edge = e.from.Opposite()
 	row := e.counter + 1
-	if !slices.Contains(s.putAway(edge), row) || (e.panel != shaping.Body && edge != s.outer(e.panel)) {
+	if !slices.Contains(s.putAway(edge), row) || s.atNeck(e.panel, edge) {
 		return 0, 0, 0
 	}
 	holds := s.underarmHolds(edge)
@@ -73,8 +76,11 @@ func (s *writer) underarmDone(e entry) (held, before int, edge shaping.Side) {
 // necksAndUnderarms parts strips that waited to the end: the neck's lie between the
 // shoulders.
 func (s *writer) necksAndUnderarms(strips []shaping.Span) (neck []shaping.Span, underarms [][]shaping.Span) {
-	if !s.halved() {
+	if s.isSleeve() {
 		return nil, s.edgesOfCap(strips)
+	}
+	if s.opened() {
+		return s.neckAndUnderarm(strips)
 	}
 	left, right := s.lastKnit(shaping.LeftHalf), s.lastKnit(shaping.RightHalf)
 	for _, strip := range strips {

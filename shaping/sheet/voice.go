@@ -71,14 +71,17 @@ func (s *writer) newVoice() voice {
 
 // where says at which edge something is done.
 func (s *writer) where(e entry, edge shaping.Side) string {
-	if e.panel != shaping.Body && edge != s.outer(e.panel) {
+	if s.atNeck(e.panel, edge) {
 		return "at the neck"
 	}
 	return fmt.Sprintf("at the %v edge", edge)
 }
 
-// outer returns the side of a half's outer edge.
+// outer returns the side of the outer edge of a half, or of one of two fronts.
 func (s *writer) outer(panel string) shaping.Side {
+	if s.opened() {
+		return s.piece.Outer()
+	}
 	if panel == shaping.LeftHalf {
 		return shaping.Left
 	}

@@ -85,7 +85,7 @@ func (s *writer) ordered() []byte {
 
 // rows writes the order of work panel by panel.
 func (s *writer) rows() {
-	list := entries(s.work, s.stops()...)
+	list := entries(s.work, s.opened(), s.stops()...)
 	for i := 0; i < len(list); {
 		j := i
 		for j < len(list) && list[j].panel == list[i].panel {
@@ -118,19 +118,24 @@ func (s *writer) panel(list, rest []entry) {
 	} else {
 		s.heading(s.work.Name)
 	}
-	outer := 0 // the row from which stitches go at the half's outer edge
+	from := 0 // the row from which stitches go at a half's outer edge, or at the neck of one of two fronts
+	if s.opened() {
+		s.para("  ", s.frontLies())
+		s.blank()
+		from = s.neckSteps(first.panel)[0].Row
+	}
 	if first.panel != shaping.Body {
 		half, _ := s.work.Panels.Panel(first.panel)
 		s.para("  ", s.voice.opening(first, half))
 		s.blank()
 		if steps := half.Steps(s.outer(half.Name)); len(steps) > 0 {
-			outer = steps[0].Row
+			from = steps[0].Row
 		}
 	}
 	for k, group := range gather(list, s.joined) {
 		e := group[0]
-		if outer > 0 && e.counter+1 >= outer {
-			outer = 0
+		if from > 0 && e.counter+1 >= from {
+			from = 0
 			s.para("  ", s.bothEnds(e))
 		}
 		text := s.voice.asks(group, k == 0)
@@ -142,9 +147,13 @@ func (s *writer) panel(list, rest []entry) {
 	s.after(last, rest)
 }
 
-// bothEnds says from which entry on stitches go at the outer edge of a half.
+// bothEnds says from which entry on stitches go at the outer edge of a half, or at the neck
+// of one of two fronts.
 func (s *writer) bothEnds(e entry) string {
 	outer := s.outer(e.panel)
+	if s.opened() && lastRow(s.work.Panels[0].Steps(outer)) <= e.counter {
+		return fmt.Sprintf("From here stitches go at the neck, the %v end.", outer.Opposite())
+	}
 	if lastRow(s.neckSteps(e.panel)) > e.counter {
 		return fmt.Sprintf("From here both ends are shaped, the neck at the %v and the outer edge at the %v: mind the end.", outer.Opposite(), outer)
 	}

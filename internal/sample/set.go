@@ -1,0 +1,32 @@
+package sample
+
+import (
+	"io"
+
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+	"example.com/walewise/shaping/sheet"
+)
+
+// OfSet returns the forms of a whole garment: its plan, its instructions, and the rows of
+// all pieces in one table.
+func OfSet() []Output[garment.Set] {
+	return []Output[garment.Set]{
+		{Form: "json", File: "plan.json", Write: writePlan},
+		{Form: "text", File: "instructions.txt", Write: sheet.WriteSet},
+		{Form: "csv", File: "rows.csv", Write: writeRows},
+	}
+}
+
+func writePlan(w io.Writer, set garment.Set) error {
+	return plan.Write(w, plan.From(set.Pieces...))
+}
+
+func writeRows(w io.Writer, set garment.Set) error {
+	var works []shaping.Work
+	for _, piece := range set.Pieces {
+		works = append(works, piece.Work)
+	}
+	return sheet.WriteTable(w, works...)
+}
