@@ -161,7 +161,7 @@ func (j job) apart(front, back Piece, b Band) ([]Strip, error) {
 
 // hasRoom reports whether so many stitches find needles on either side of the bed's middle.
 func (j job) hasRoom(stitches int) bool {
-	return needlesEachSide(stitches) <= j.spec.Setup.BedNeedles()/2
+	return evenly(stitches) <= j.spec.Setup.BedNeedles()/2
 }
 
 // checkBandRoom refuses a band that is too wide for the bed, or for any.
@@ -172,7 +172,7 @@ func (j job) checkBandRoom(b Band) error {
 		return nil
 	}
 	want := fmt.Sprintf("the %s along the %s takes %s: ", b.Name, widest.Name, plural.Stitches(widest.Stitches))
-	if needed := 2 * needlesEachSide(widest.Stitches); needed <= mostNeedles {
+	if needed := 2 * evenly(widest.Stitches); needed <= mostNeedles {
 		want += fmt.Sprintf("at least %d needles, ", needed)
 	}
 	if numbered {
@@ -185,7 +185,7 @@ func (j job) checkBandRoom(b Band) error {
 // those of the bed.
 func (j job) bandRoom(b Band, s Strip) Check {
 	half := j.spec.Setup.BedNeedles() / 2
-	left, right := s.Stitches/2, needlesEachSide(s.Stitches)
+	left, right := s.Stitches/2, evenly(s.Stitches)
 	c := Check{
 		Name: "bed", Pieces: []string{shaping.Front, shaping.Back}, Field: "work.needles", What: b.Name + " on the bed",
 		First: Measured{Of: b.Name, Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},

@@ -77,8 +77,12 @@ func (w Widths) needlesEachSide() int {
 	if w.CastOn%2 == 1 && widest%2 == 0 {
 		return widest/2 + 1
 	}
-	return (widest + 1) / 2
+	return evenly(widest)
 }
+
+// evenly returns how many needles stitches that lie evenly about the middle need on the side
+// where they need more.
+func evenly(stitches int) int { return (stitches + 1) / 2 }
 
 // whole returns to how many finished stitches of a width of the spec so many of the piece
 // belong: without those of the seams, and of one of two fronts those of both and the overlap.
