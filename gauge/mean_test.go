@@ -80,6 +80,7 @@ func TestAgree(t *testing.T) {
 		{"the same", swatch(40, "20 cm", 60, "20 cm"), true},
 		{"one stitch more: 40.5 would do for both", swatch(41, "20 cm", 60, "20 cm"), true},
 		{"two stitches more", swatch(42, "20 cm", 60, "20 cm"), false},
+		{"one stitch more on half a millimetre less", swatch(41, "19.95 cm", 60, "20 cm"), false},
 		{"one row less", swatch(40, "20 cm", 59, "20 cm"), true},
 		{"two rows less", swatch(40, "20 cm", 58, "20 cm"), false},
 		{"a tenth of the size, where one stitch is much", swatch(5, "2 cm", 6, "2 cm"), false},

@@ -62,7 +62,7 @@ func TestParseSpecValues(t *testing.T) {
 		},
 		Band: &garment.BandSpec{Height: l("2.5 cm"), Repeat: 4, Plus: 2},
 		Head: l("56 cm"), Hand: l("20 cm"),
-		Yarn: &garment.Yarn{Margin: decimal.New(10, 0), Ball: &garment.Ball{Grams: decimal.New(50, 0), Metres: decimal.New(137, 0)}},
+		Yarn: &garment.YarnSpec{Margin: new(decimal.New(10, 0)), Ball: &garment.Ball{Grams: decimal.New(50, 0), Metres: decimal.New(137, 0)}},
 		Methods: garment.Methods{
 			Neck: garment.By(shaping.Hold), Shoulder: garment.By(shaping.BindOff),
 			Armhole: garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned},
@@ -140,8 +140,8 @@ func TestParseSpecRefuses(t *testing.T) {
 		{"required object", `"neck": {"shape": "round", "width": "18 cm", "depth": "8 cm"},`, ``, `neck: the key is missing: an object in { } with shape, width, depth, flat, path, stretch`},
 		{"required length", `, "depth": "8 cm"`, ``, `neck.depth: the key is missing: a length with its unit, such as "23.5 cm"`},
 		{"required word", `"shape": "round", `, ``, `neck.shape: the key is missing: round, vee, square or path`},
-		{"neither gauge nor swatch", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"},`, ``, `gauge: the key is missing: write either a gauge or a swatch`},
-		{"both", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "gauge"`, `gauge and swatch: write one of them, not both`},
+		{"neither gauge nor swatch", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"},`, ``, `gauge: the key is missing: write either a gauge or a swatch, or several swatches`},
+		{"both", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "gauge"`, `gauge and swatch: write only one of them`},
 		{"unknown key in the gauge", `"rows": "30"`, `"row": "30"`, `gauge.row: unknown key, did you mean "rows"?`},
 		{"missing key in the gauge", `, "over": "10 cm"`, ``, `gauge.over: the key is missing: a length with its unit, such as "23.5 cm"`},
 		{"gauge without rows", `"rows": "30"`, `"rows": "0"`, `gauge.rows 0: a number above 0, such as 22 or 22.5`},
@@ -221,7 +221,7 @@ func TestWriteSpecRefuses(t *testing.T) {
 		want string
 	}{
 		{"nothing in it", func(s *garment.Spec) { *s = garment.Spec{} }, `neck.shape "no shape": round, vee, square or path`},
-		{"no gauge", func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, `gauge: the key is missing: write either a gauge or a swatch`},
+		{"no gauge", func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, `gauge: the key is missing: write either a gauge or a swatch, or several swatches`},
 		{"long title", func(s *garment.Spec) { s.Title = strings.Repeat("a", 201) }, `title of 201 characters: at most 200`},
 		{"no method", func(s *garment.Spec) { s.Methods.Neck.Several = shaping.Hold }, `document: method 0: one of hold, bindOff, fashioned, castOn`},
 	} {
