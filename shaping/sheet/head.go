@@ -79,8 +79,12 @@ func (s *writer) signed(l gauge.Length) string {
 
 func (s *writer) sizes() {
 	s.heading("Sizes")
-	s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
-	s.line("  a stitch and half a row leaves uncertain.%s", s.armholeEnds())
+	if s.piece.Gauge.Swatches() > 1 {
+		s.para("  ", "Finished and flat, without seam stitches. The last column is what counting each swatch to half a stitch and half a row leaves uncertain, or how far the swatches lie apart where that is more."+s.armholeEnds())
+	} else {
+		s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
+		s.line("  a stitch and half a row leaves uncertain.%s", s.armholeEnds())
+	}
 	s.blank()
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
@@ -167,7 +171,7 @@ func (s *writer) hasSize(name string) bool {
 
 func (s *writer) needs() {
 	s.heading("Needed")
-	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.", gaugeText(s.piece)))
+	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.%s", gaugeText(s.piece), meanText(s.piece)))
 	materials := s.voice.materials()
 	s.para("  ", materials[0])
 	if seam := s.piece.Widths.Seam; seam > 0 {
@@ -178,20 +182,12 @@ func (s *writer) needs() {
 		high += fmt.Sprintf(" where neck and shoulder meet; %d rows are knitted in all, as both halves count", s.piece.Cloth.Rows())
 	}
 	s.para("  ", high+".")
+	if text := s.yarnText(); text != "" {
+		s.para("  ", text)
+	}
 	for _, m := range materials[1:] {
 		s.para("  ", m)
 	}
-}
-
-func gaugeText(p garment.Piece) string {
-	text := p.Gauge.String()
-	if p.Spec.Units == gauge.Inch {
-		text = p.Gauge.Format(gauge.Inch, 2)
-	}
-	if p.Spec.Swatch != nil && p.Spec.Swatch.Tension != "" {
-		text += ", tension " + clean(p.Spec.Swatch.Tension)
-	}
-	return text
 }
 
 // topTail is how long a tail is left at stitches taken off live.
