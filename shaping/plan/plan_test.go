@@ -77,6 +77,7 @@ func TestParseRefuses(t *testing.T) {
 		{"size with a strange name", `"size": {}`, `"size": {"wide-ness": {}}`, `pieces[0].size."wide-ness": a size has a name of at most 40 letters and digits`},
 		{"warning that is a number", `"warnings": []`, `"warnings": [1]`, `pieces[0].warnings[0] 1: write a text in quotes`},
 		{"both gauge and swatch", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "gauge"`, `gauge and swatch: write only one of them`},
+		{"both gauge and swatches", `"gauge"`, `"swatches": [` + oneSwatch + `], "gauge"`, `gauge and swatches: write only one of them`},
 		{"a spec", `walewise-plan/1`, `walewise-spec/1`, `format "walewise-spec/1": only "walewise-plan/1" can be read here; this is a spec: make a plan of it first`},
 		{"endless phrase", `"edges": []`, `"edges": [` + edge(`{"from": 1, "every": [2], "stitches": -1, "times": 5001}`) + `]`, `pieces[0].edges[0].phrases[0].times 5001: write a whole number from 1 to 5000`},
 		{"steps in one row", `"edges": []`, `"edges": [` + edge(`{"from": 1, "every": [], "stitches": -1, "times": 2}`) + `]`, `pieces[0].edges[0].phrases[0].every [...]: several steps have a distance between them`},

@@ -21,6 +21,8 @@ func TestParseSpec(t *testing.T) {
 	for _, c := range []struct{ name, text string }{
 		{"least", least},
 		{"full", full},
+		{"swatches", replaced(t, least, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [`+oneSwatch+`, `+oneSwatch+`]`)},
+		{"one of several swatches", replaced(t, least, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [`+oneSwatch+`]`)},
 		{"byte order mark", "\ufeff" + least},
 		{"line ends of another system", strings.ReplaceAll(least, "\n", "\r\n") + "\r\n"},
 		{"longest title", replaced(t, least, `"gauge"`, `"title": "`+strings.Repeat("é", plan.MaxTitle)+`", "gauge"`)},
@@ -148,6 +150,13 @@ func TestParseSpecRefuses(t *testing.T) {
 		{"gauge with a word", `"rows": "30"`, `"rows": "thirty"`, `gauge.rows "thirty": a number such as "22" or "22.5"`},
 		{"gauge over a number", `"over": "10 cm"`, `"over": 10`, `gauge.over 10: write a text with a unit: "10 cm"`},
 		{"gauge that is a text", `{"stitches": "22", "rows": "30", "over": "10 cm"}`, `"22 30"`, `gauge "22 30": write an object in { } with stitches, rows, over`},
+		{"swatch and swatches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "swatches": [{"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}]`, `swatch and swatches: write only one of them`},
+		{"all three", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "swatches": [], "gauge"`, `gauge and swatch and swatches: write only one of them`},
+		{"no swatches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": []`, `swatches 0 of them: 1 to 16`},
+		{"too many swatches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + strings.Repeat(oneSwatch+", ", 16) + oneSwatch + `]`, `swatches 17 of them: 1 to 16`},
+		{"swatches that are one", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": ` + oneSwatch, `swatches {...}: write a list in [ ]`},
+		{"second of the swatches without a width", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + oneSwatch + `, {"stitches": 40, "rows": 56, "height": "18 cm"}]`, `swatches[1].width: the key is missing: a length with its unit, such as "23.5 cm"`},
+		{"second of the swatches over nothing", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + oneSwatch + `, ` + strings.Replace(oneSwatch, "18 cm", "0 cm", 1) + `]`, `swatches[1].width 0 cm: a length above 0 of at most 1000 m, such as 10 cm`},
 		{"swatch without stitches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatch": {"stitches": 0, "width": "18 cm", "rows": 56, "height": "18 cm"}`, `swatch.stitches 0: a number above 0, such as 22 or 22.5`},
 		{"long title", `"shoulder"`, `"title": "` + strings.Repeat("é", 201) + `", "shoulder"`, `title of 201 characters: at most 200`},
 		{"another version", `walewise-spec/1`, `walewise-spec/2`, `format "walewise-spec/2": only "walewise-spec/1" can be read here`},
@@ -273,7 +282,7 @@ func TestSpecRoundTrip(t *testing.T) {
 }
 
 func FuzzParseSpec(f *testing.F) {
-	for _, text := range []string{least, full, "", "null", "[[[[", `{"format":"walewise-spec/1","gauge":{"over":1}}`} {
+	for _, text := range []string{least, full, strings.Replace(least, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [`+oneSwatch+`]`, 1), `{"format":"walewise-spec/1","swatches":[{}]}`, "", "null", "[[[[", `{"format":"walewise-spec/1","gauge":{"over":1}}`} {
 		f.Add([]byte(text))
 	}
 	f.Fuzz(func(t *testing.T, text []byte) {
