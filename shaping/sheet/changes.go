@@ -65,6 +65,7 @@ func (c *changeWriter) gauges() {
 	c.para("  ", fmt.Sprintf("By the old numbers and the new gauge the %s would have become %s wide at the underarm instead of %s, and %s high instead of %s.",
 		was.Name(), s.length(is.Gauge.Width(wide)), s.length(was.Gauge.Width(wide)),
 		s.length(is.Gauge.Height(high)), s.length(was.Gauge.Height(high))))
+	c.para("  ", "Sizes are finished and flat, before by the gauge of before and now by that of now. The steps of the edges change as well: take them from the new instructions only.")
 }
 
 // pieces writes the table of each piece.
