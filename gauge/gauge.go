@@ -18,7 +18,8 @@ type Gauge struct {
 	rows          decimal.Decimal
 	height        Length
 	perMM, perRow *big.Rat // stitches and rows to the millimetre, exact
-	spread        *spread  // of several swatches, else nil
+	tolerance     Tolerance
+	spread        *spread // of several swatches, else nil
 }
 
 // What is taken for a gauge, per 10 cm: from rope on arms to the finest machines.
@@ -46,7 +47,10 @@ func newGauge(stitches decimal.Decimal, width Length, widthName string, rows dec
 	if err != nil {
 		return Gauge{}, err
 	}
-	return Gauge{stitches: stitches, width: width, rows: rows, height: height, perMM: perMM, perRow: perRow}, nil
+	return Gauge{
+		stitches: stitches, width: width, rows: rows, height: height, perMM: perMM, perRow: perRow,
+		tolerance: Tolerance{across: counting(stitches, 1), up: counting(rows, 1)},
+	}, nil
 }
 
 // perMillimetre checks a count over a length and returns their quotient.

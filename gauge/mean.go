@@ -44,6 +44,10 @@ func Mean(swatches ...Swatch) (Gauge, error) {
 	all.perMM = new(big.Rat).Quo(all.stitches.Rat(), all.width.mm.Rat())
 	all.perRow = new(big.Rat).Quo(all.rows.Rat(), all.height.mm.Rat())
 	all.spread = newSpread(all, each)
+	all.tolerance = Tolerance{
+		across: larger(counting(all.stitches, len(each)), all.spread.across),
+		up:     larger(counting(all.rows, len(each)), all.spread.up),
+	}
 	return all, nil
 }
 

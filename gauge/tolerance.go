@@ -13,16 +13,7 @@ import (
 // The count of several swatches is off by half a stitch in each of them at the worst,
 // all to the same side: several small swatches are counted no better than one of their
 // mean size. Common practice, no source.
-func (g Gauge) Tolerance() Tolerance {
-	if g.IsZero() {
-		return Tolerance{}
-	}
-	t := Tolerance{across: counting(g.stitches, g.Swatches()), up: counting(g.rows, g.Swatches())}
-	if s := g.spread; s != nil {
-		t.across, t.up = larger(t.across, s.across), larger(t.up, s.up)
-	}
-	return t
-}
+func (g Gauge) Tolerance() Tolerance { return g.tolerance }
 
 // Tolerance is the relative uncertainty that swatches leave in every length knitted by
 // them. It is immutable; the zero value is no uncertainty.
