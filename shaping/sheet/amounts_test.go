@@ -26,6 +26,8 @@ func TestGoldenYarn(t *testing.T) {
 func TestYarnIsSaid(t *testing.T) {
 	inches, oneBall, unlike, unknown := bySwatches(jumper()), bySwatches(jumper()), bySwatches(jumper()), jumper()
 	inches.Units = gauge.Inch
+	cone := inches
+	cone.Yarn = &garment.YarnSpec{Ball: &garment.Ball{Metres: number("9144")}}
 	oneBall.Yarn.Ball = &garment.Ball{Grams: number("1000")}
 	unlike.Swatches[0].Metres, unlike.Yarn.Ball = number("0"), &garment.Ball{Metres: number("125")}
 	unknown.Yarn = &garment.YarnSpec{Margin: new(number("7.50"))}
@@ -37,6 +39,7 @@ func TestYarnIsSaid(t *testing.T) {
 		says string
 	}{
 		{"125 m are 136.7 yards of 0.9144 m", inches, "balls of 50 g and 137 yd; take them of one dye lot."},
+		{"9144 m are 10,000 yards (international yard, 1959)", cone, "1 ball of 10000 yd."},
 		{"one ball", oneBall, "With the margin that is 1 ball of 1000 g."},
 		{"grams of the swatch, metres of the ball", unlike, "How many balls of 125 m that is cannot be said"},
 		{"no weight", unknown, "How much is needed is not known: weigh the swatch"},

@@ -3,6 +3,7 @@ package sheet
 import (
 	"fmt"
 	"io"
+	"reflect"
 	"slices"
 
 	"example.com/walewise/shaping/garment"
@@ -74,13 +75,17 @@ func (c *changeWriter) pieces() {
 	for _, list := range byPiece(garment.Compare(c.before, c.after)) {
 		name := list[0].Piece
 		c.heading(name)
-		_, was := c.before.Piece(name)
-		_, is := c.after.Piece(name)
+		before, was := c.before.Piece(name)
+		after, is := c.after.Piece(name)
 		switch like := slices.IndexFunc(said, func(other []garment.Change) bool { return sameChanges(other, list) }); {
 		case !is:
 			c.line("  Falls away.")
-		case was && !slices.ContainsFunc(list, func(change garment.Change) bool { return !change.Same() }):
-			c.line("  Stays as it was.")
+		case !slices.ContainsFunc(list, func(change garment.Change) bool { return !change.Same() }):
+			if reflect.DeepEqual(before.Work, after.Work) {
+				c.line("  Stays as it was.")
+			} else {
+				c.line("  Its numbers stay; its steps change: take them from the new instructions.")
+			}
 		case like >= 0:
 			c.line("  As the %s.", said[like][0].Piece)
 		default:
@@ -95,18 +100,15 @@ func (c *changeWriter) pieces() {
 
 // byPiece parts changes, which are in the order of the pieces.
 func byPiece(all []garment.Change) [][]garment.Change {
-	return slices.Collect(func(yield func([]garment.Change) bool) {
-		for len(all) > 0 {
-			n := slices.IndexFunc(all, func(c garment.Change) bool { return c.Piece != all[0].Piece })
-			if n < 0 {
-				n = len(all)
-			}
-			if !yield(all[:n]) {
-				return
-			}
-			all = all[n:]
+	var lists [][]garment.Change
+	for len(all) > 0 {
+		n := slices.IndexFunc(all, func(c garment.Change) bool { return c.Piece != all[0].Piece })
+		if n < 0 {
+			n = len(all)
 		}
-	})
+		lists, all = append(lists, all[:n]), all[n:]
+	}
+	return lists
 }
 
 // sameChanges reports whether two pieces change alike.

@@ -115,6 +115,16 @@ func TestNothingChanges(t *testing.T) {
 	}
 }
 
+// From the other side everything is knitted in other rows, and becomes as large.
+func TestOnlyStepsChange(t *testing.T) {
+	s := jumper()
+	s.Setup.Carriage = shaping.Left
+	text := changes(t, pieceSet(t, jumper()), pieceSet(t, s))
+	if strings.Count(text, "\n  Its numbers stay; its steps change: take them from the new instructions.\n") != 4 {
+		t.Error(text)
+	}
+}
+
 func TestNoChanges(t *testing.T) {
 	set, torn := pieceSet(t, jumper()), pieceSet(t, jumper())
 	torn.Pieces[1].Work.Rows = nil
