@@ -9,11 +9,13 @@ import (
 	"testing"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/internal/golden"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 	"example.com/walewise/shaping/sheet"
 	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
 )
 
 func number(s string) decimal.Decimal { return decimal.RequireFromString(s) }
@@ -139,4 +141,39 @@ func TestNoChanges(t *testing.T) {
 			t.Errorf("room for %d bytes: error %v", room, err)
 		}
 	}
+}
+
+// What any jumper becomes by swatches a tenth off fits on the page.
+func TestChangesOfJumpers(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := gen.JumperSpec(gauge.MustParseLength("1 mm")).Draw(t, "spec")
+		before, err := garment.Pieces(s)
+		if err != nil {
+			return // package garment tests refusals
+		}
+		g := before.Pieces[0].Gauge
+		over := gauge.MustParseLength("11 cm")
+		swatch := gauge.Swatch{
+			Stitches: g.Stitches(gauge.MustParseLength("10 cm")).Round(gauge.Rounding{}), Width: over,
+			Rows: g.Rows(over).Round(gauge.Rounding{}), Height: over, Grams: number("9.9"), Metres: number("21"),
+		}
+		after, err := garment.Pieces(s.Regauged(garment.GaugeSpec{Swatches: []gauge.Swatch{swatch, swatch}}))
+		if err != nil {
+			return
+		}
+		var out bytes.Buffer
+		if err := sheet.WriteChanges(&out, before, after); err != nil {
+			t.Fatal(err)
+		}
+		for line := range strings.Lines(out.String()) {
+			if n := len([]rune(strings.TrimSuffix(line, "\n"))); n > 88 {
+				t.Fatalf("a line of %d characters: %s", n, line)
+			}
+		}
+		for _, p := range after.Pieces {
+			if strings.Count(out.String(), "\n"+strings.ToUpper(p.Name())+"\n") != 1 {
+				t.Fatalf("the %s is not said once:\n%s", p.Name(), out.String())
+			}
+		}
+	})
 }
