@@ -44,3 +44,21 @@ func BenchmarkRoundTogether(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkTolerance(b *testing.B) {
+	g, width := newGauge("22", "30", "10 cm"), length("54 cm")
+	b.ReportAllocs()
+	for b.Loop() {
+		g.Tolerance().Width(width)
+	}
+}
+
+func BenchmarkMean(b *testing.B) {
+	swatches := []gauge.Swatch{swatch(40, "17.6 cm", 58, "18.2 cm"), swatch(60, "26.2 cm", 80, "25.3 cm"), swatch(44, "19.4 cm", 60, "19 cm")}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := gauge.Mean(swatches...); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

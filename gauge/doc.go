@@ -11,7 +11,8 @@
 //
 // A [Length] is an exact decimal number of millimetres; 1 inch is 25.4 mm exactly
 // (international inch, 1959). A [Gauge] keeps the stitches and rows that were counted
-// and the lengths they were counted over, never a quotient. A [Count] is an exact,
+// and the lengths they were counted over, never a quotient; the [Mean] of several
+// swatches keeps the sums and how far the swatches lie apart. A [Count] is an exact,
 // possibly fractional number of stitches or rows. A [Rounding] makes it whole, and
 // [RoundTogether] makes several counts whole that must add up.
 //

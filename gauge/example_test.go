@@ -71,3 +71,40 @@ func ExampleGauge_Tolerance() {
 	// Output:
 	// 0.65 cm
 }
+
+func ExampleMean() {
+	cm := gauge.MustParseLength
+	g, err := gauge.Mean(
+		gauge.Swatch{Stitches: 44, Width: cm("19.8 cm"), Rows: 60, Height: cm("19.6 cm")},
+		gauge.Swatch{Stitches: 48, Width: cm("22.6 cm"), Rows: 64, Height: cm("21.2 cm")},
+	)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(g)
+	stitches, rows := g.Spread(1)
+	fmt.Printf("up to %s %% and %s %% from the mean; they agree: %v\n", stitches, rows, g.Agree())
+	fmt.Println("52 cm give or take", g.Tolerance().Width(cm("52 cm")).Format(gauge.Centimetre, 2))
+	// Output:
+	// 92 stitches to 42.4 cm, 124 rows to 40.8 cm in 2 swatches
+	// up to 2.4 % and 0.7 % from the mean; they agree: false
+	// 52 cm give or take 1.23 cm
+}
+
+func ExampleGauge_StitchesFor() {
+	in := gauge.MustParseLength
+	pattern, err := gauge.New(decimal.NewFromInt(28), decimal.NewFromInt(40), in("4 in"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	own, err := gauge.New(decimal.RequireFromString("29.5"), decimal.NewFromInt(40), in("4 in"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	as := own.StitchesFor(pattern, 140)
+	fmt.Println(as, "stitches, so", as.Round(gauge.Even(gauge.Up)))
+	// Output: 147.5 stitches, so 148
+}

@@ -8,8 +8,9 @@ import (
 )
 
 // Gauge is how many stitches go into a width and how many rows into a height: the
-// counts and the lengths as they were measured. It is immutable and safe for
-// concurrent use. The zero value is no gauge.
+// counts and the lengths as they were measured. That of several swatches, see [Mean],
+// knows how far they lie apart. It is immutable and safe for concurrent use. The zero
+// value is no gauge.
 type Gauge struct {
 	_             [0]func()
 	stitches      decimal.Decimal
@@ -17,6 +18,8 @@ type Gauge struct {
 	rows          decimal.Decimal
 	height        Length
 	perMM, perRow *big.Rat // stitches and rows to the millimetre, exact
+	tolerance     Tolerance
+	spread        *spread // of several swatches, else nil
 }
 
 // What is taken for a gauge, per 10 cm: from rope on arms to the finest machines.
@@ -44,7 +47,10 @@ func newGauge(stitches decimal.Decimal, width Length, widthName string, rows dec
 	if err != nil {
 		return Gauge{}, err
 	}
-	return Gauge{stitches: stitches, width: width, rows: rows, height: height, perMM: perMM, perRow: perRow}, nil
+	return Gauge{
+		stitches: stitches, width: width, rows: rows, height: height, perMM: perMM, perRow: perRow,
+		tolerance: Tolerance{across: counting(stitches, 1), up: counting(rows, 1)},
+	}, nil
 }
 
 // perMillimetre checks a count over a length and returns their quotient.
@@ -92,9 +98,10 @@ func shortLength(l Length) string {
 func (g Gauge) IsZero() bool { return g.perMM == nil }
 
 // Equal reports whether both gauges were counted over the same lengths with the
-// same counts.
+// same counts, in as many swatches that lie as far apart.
 func (g Gauge) Equal(h Gauge) bool {
-	return g.stitches.Equal(h.stitches) && g.width.Equal(h.width) && g.rows.Equal(h.rows) && g.height.Equal(h.height)
+	return g.stitches.Equal(h.stitches) && g.width.Equal(h.width) && g.rows.Equal(h.rows) && g.height.Equal(h.height) &&
+		g.spread.equal(h.spread)
 }
 
 // Stitches returns how many stitches go into a width, exactly.
@@ -128,7 +135,9 @@ func over(count decimal.Decimal, length Length, n int) Length {
 	return Length{mm: length.mm.Mul(decimal.NewFromInt(int64(n))).DivRound(count, places)}
 }
 
-// String says the gauge as it was counted, with lengths in centimetres.
+// String says the gauge as it was counted, with lengths in centimetres; of several
+// swatches all stitches, all rows and the lengths they were counted over, and in how
+// many swatches.
 func (g Gauge) String() string { return g.text(Length.String) }
 
 // Format says the gauge for people, with lengths in the unit, rounded to that many
@@ -138,35 +147,12 @@ func (g Gauge) Format(u Unit, places int) string {
 }
 
 func (g Gauge) text(length func(Length) string) string {
-	stitches, rows := plainDecimal(g.stitches), plainDecimal(g.rows)
+	stitches, rows, in := plainDecimal(g.stitches), plainDecimal(g.rows), ""
+	if n := g.Swatches(); n > 1 {
+		in = fmt.Sprintf(" in %d swatches", n)
+	}
 	if g.width.Equal(g.height) {
-		return fmt.Sprintf("%s stitches and %s rows to %s", stitches, rows, length(g.width))
+		return fmt.Sprintf("%s stitches and %s rows to %s%s", stitches, rows, length(g.width), in)
 	}
-	return fmt.Sprintf("%s stitches to %s, %s rows to %s", stitches, length(g.width), rows, length(g.height))
-}
-
-// Tolerance returns what a count that is right to half a stitch and half a row
-// leaves uncertain in finished lengths. Common practice, no source.
-func (g Gauge) Tolerance() Tolerance { return Tolerance{stitches: g.stitches, rows: g.rows} }
-
-// Tolerance is the uncertainty that the counting of a swatch leaves in every
-// length knitted by it: half a stitch in the stitches counted, half a row in the
-// rows. It is immutable; the zero value is no uncertainty.
-type Tolerance struct {
-	_              [0]func()
-	stitches, rows decimal.Decimal
-}
-
-// Width returns by how much a finished width may be off to either side.
-func (t Tolerance) Width(finished Length) Length { return half(finished, t.stitches) }
-
-// Height returns by how much a finished height may be off to either side.
-func (t Tolerance) Height(finished Length) Length { return half(finished, t.rows) }
-
-// half returns finished × ½ / count, rounded to a millionth of a millimetre.
-func half(finished Length, count decimal.Decimal) Length {
-	if count.IsZero() {
-		return Length{}
-	}
-	return Length{mm: finished.mm.Abs().DivRound(count.Mul(decimal.NewFromInt(2)), places)}
+	return fmt.Sprintf("%s stitches to %s, %s rows to %s%s", stitches, length(g.width), rows, length(g.height), in)
 }

@@ -5,16 +5,23 @@ import (
 	"errors"
 )
 
-var errSwatchGauge = errors.New("gauge: counted over a width and a height of their own: keep the swatch")
+var (
+	errSwatchGauge = errors.New("gauge: counted over a width and a height of their own: keep the swatch")
+	errMeanGauge   = errors.New("gauge: the mean of several swatches: keep the swatches")
+)
 
 // MarshalJSON returns {"stitches": "22", "rows": "30", "over": "10 cm"} with the
 // counts and the length that were given, or null for the zero value. A gauge whose
-// width and height differ, as a swatch's do, cannot be written so and is an error.
+// width and height differ, as a swatch's do, cannot be written so and is an error, and so
+// is the [Mean] of several swatches, which would lose how far they lie apart.
 func (g Gauge) MarshalJSON() ([]byte, error) {
 	if g.IsZero() {
 		return []byte("null"), nil
 	}
-	if !g.width.Equal(g.height) {
+	switch {
+	case g.spread != nil:
+		return nil, errMeanGauge
+	case !g.width.Equal(g.height):
 		return nil, errSwatchGauge
 	}
 	return json.Marshal(struct {

@@ -98,31 +98,45 @@ func TestPublishedSums(t *testing.T) {
 	}
 }
 
-// A pattern knitted at a gauge that is not its own: the width of its stitches, in
-// stitches of the other gauge.
+// A pattern knitted at a gauge that is not its own: as many stitches of the other gauge as
+// make the same width.
 func TestPublishedConversions(t *testing.T) {
+	const (
+		sewing = "sewwhatyvette.com"
+		// The source takes 29.5 / 28 as 1.05, which makes 147; unrounded it is computed here.
+		sewingExact = sewing + ", unrounded"
+		// Computed from its factor.
+		convertMore = convert + ", by its factor"
+	)
+	rows, down, up := true, gauge.Rounding{Direction: gauge.Down}, gauge.Even(gauge.Up)
 	for _, c := range []struct {
-		name         string
 		pattern, own gauge.Gauge
 		count        int
 		ofRows       bool
+		exact        string
 		rule         gauge.Rounding
 		want         int
 		source       string
 	}{
-		{"140 stitches, 28 to 29.5", newGauge("28", "40", "4 in"), newGauge("29.5", "40", "4 in"), 140, false, gauge.Even(gauge.Up), 148, "sewwhatyvette.com"},
-		{"100 stitches, 8 to 9", newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 100, false, gauge.Rounding{}, 113, convert},
-		{"100 stitches, 8 to 9, down", newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 100, false, gauge.Rounding{Direction: gauge.Down}, 112, convert},
-		{"7 stitches, 8 to 9", newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 7, false, gauge.Rounding{}, 8, convert},
-		{"24 stitches, 8 to 9", newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 24, false, gauge.Rounding{}, 27, convert},
-		{"10 rows, 15 to 12", newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 10, true, gauge.Rounding{}, 8, convert},
+		{newGauge("28", "40", "4 in"), newGauge("29.5", "40", "4 in"), 140, false, "147.5", up, 148, sewingExact},
+		{newGauge("100", "40", "4 in"), newGauge("105", "40", "4 in"), 140, false, "147", up, 148, sewing},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 100, false, "112.5", gauge.Rounding{}, 113, convert},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 100, false, "112.5", down, 112, convert},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 7, false, "7.875", gauge.Rounding{}, 8, convert},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 24, false, "27", gauge.Rounding{}, 27, convertMore},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 1, false, "1.125", gauge.Rounding{}, 1, convert},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 10, rows, "8", gauge.Rounding{}, 8, convert},
+		{newGauge("8", "15", "1 in"), newGauge("9", "12", "1 in"), 1, rows, "0.8", gauge.Rounding{}, 1, convert},
 	} {
-		got := c.own.Stitches(c.pattern.Width(c.count))
+		got := c.own.StitchesFor(c.pattern, c.count)
 		if c.ofRows {
-			got = c.own.Rows(c.pattern.Height(c.count))
+			got = c.own.RowsFor(c.pattern, c.count)
+		}
+		if got.String() != c.exact || !got.Decimal(30).Equal(number(c.exact)) {
+			t.Errorf("%d of %v by %v: got exactly %#v, want %s (%s)", c.count, c.pattern, c.own, got, c.exact, c.source)
 		}
 		if n := got.Round(c.rule); n != c.want {
-			t.Errorf("%s: got %v, rounded to %d, want %d (%s)", c.name, got, n, c.want, c.source)
+			t.Errorf("%d of %v by %v: got %v, rounded to %d, want %d (%s)", c.count, c.pattern, c.own, got, n, c.want, c.source)
 		}
 	}
 }

@@ -8,8 +8,8 @@ type Swatch struct {
 	Width    Length          `json:"width"`
 	Rows     int             `json:"rows"`
 	Height   Length          `json:"height"`
-	Grams    decimal.Decimal `json:"grams,omitzero"`  // of the whole swatch as counted; 0 if unknown
-	Metres   decimal.Decimal `json:"metres,omitzero"` // of yarn in it; 0 if unknown
+	Grams    decimal.Decimal `json:"grams,omitzero"`  // of the stitches and rows counted, so of the whole swatch if all of it was counted; 0 if unknown
+	Metres   decimal.Decimal `json:"metres,omitzero"` // of yarn in them; 0 if unknown
 	Tension  string          `json:"tension,omitzero"`
 }
 

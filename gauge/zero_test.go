@@ -23,6 +23,9 @@ func TestZeroValues(t *testing.T) {
 	if !g.Width(5).IsZero() || !g.Height(5).IsZero() || !g.Tolerance().Width(length("5 cm")).IsZero() {
 		t.Error("the zero gauge has lengths")
 	}
+	if across, up := g.Spread(2); !across.IsZero() || !up.IsZero() || g.Swatches() != 0 || !g.StitchesFor(newGauge("22", "30", "10 cm"), 5).Equal(c) || !newGauge("22", "30", "10 cm").RowsFor(g, 5).Equal(c) {
+		t.Error("the zero gauge lies apart or converts")
+	}
 	if !tolerance.Width(length("5 cm")).IsZero() || !tolerance.Height(length("5 cm")).IsZero() {
 		t.Error("the zero tolerance is some")
 	}

@@ -12,7 +12,7 @@ import (
 )
 
 // FrontSpec generates specs of fronts that fit together: gauges from 8 to 50
-// stitches and 10 to 70 rows to 10 cm, as a gauge or a swatch; bodies from a
+// stitches and 10 to 70 rows to 10 cm, as a gauge, a swatch or several; bodies from a
 // newborn's to 160 cm round; with and without armholes, seam stitches and a band;
 // round, vee, square and drawn necks, deep ones and some that begin above the tips of the
 // shoulders; drawn armholes and shoulders; every method at neck, shoulder and armhole;
@@ -62,6 +62,24 @@ func (m *specMaker) length(label string, least, most float64) gauge.Length {
 	return m.step.Mul(rapid.IntRange(low, max(low, int(most/m.size))).Draw(m.t, label))
 }
 
+// swatches makes several of a swatch, sometimes: of other sizes, and a little off.
+func (m *specMaker) swatches(s *garment.Spec) {
+	if rapid.Bool().Draw(m.t, "one swatch") {
+		return
+	}
+	first := *s.Swatch
+	s.Swatch, s.Swatches = nil, []gauge.Swatch{first}
+	for range rapid.IntRange(0, 3).Draw(m.t, "more swatches") {
+		times := rapid.IntRange(1, 3).Draw(m.t, "times as large")
+		off := func(label string) gauge.Length {
+			return gauge.MustParseLength("1 mm").Mul(times * rapid.IntRange(98, 102).Draw(m.t, label))
+		}
+		s.Swatches = append(s.Swatches, gauge.Swatch{
+			Stitches: times * first.Stitches, Width: off("mm wide"), Rows: times * first.Rows, Height: off("mm high"),
+		})
+	}
+}
+
 func (m *specMaker) gauge(s *garment.Spec) {
 	const tenths = -1
 	stitches := rapid.IntRange(80, 500).Draw(m.t, "stitches to 10 cm, tenths")
@@ -74,6 +92,7 @@ func (m *specMaker) gauge(s *garment.Spec) {
 			Rows: rows / 10, Height: gauge.MustParseLength("10 cm"),
 		}
 		m.wale, m.row = 100/float64(s.Swatch.Stitches), 100/float64(s.Swatch.Rows)
+		m.swatches(s)
 		return
 	}
 	across, up := decimal.New(int64(stitches), tenths), decimal.New(int64(rows), tenths)

@@ -4,37 +4,55 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"strings"
 
 	"example.com/walewise/internal/command"
 )
 
-const usage = `%[1]s plans %[2]s and prints how to knit it.
-
-  %[1]s [-spec FILE] [-as FORM]        print it
-  %[1]s [-spec FILE] -out DIR [-force] write it into a folder in every form
-  %[1]s -check FILE                    knit a plan and say whether it can be
-
-`
+// usage returns what is printed before the flags.
+func (p Program[T]) usage() string {
+	prints, input := p.Prints, p.input()
+	if prints == "" {
+		prints = "how to knit it"
+	}
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s plans %s and prints %s.\n\n", p.Name, p.Plans, prints)
+	for _, way := range [][2]string{
+		{input + " [-as FORM]", "print it"},
+		{input + " -out DIR [-force]", "write it into a folder in every form"},
+		{"-check FILE", "knit a plan and say whether it can be"},
+	} {
+		fmt.Fprintf(&b, "  %s %-*s %s\n", p.Name, len(input+" -out DIR [-force]"), way[0], way[1])
+	}
+	return b.String() + "\n"
+}
 
 // options are what the command line says.
 type options struct {
 	spec, form, out, check string
 	force                  bool
-	given                  map[string]bool // the flags that it has
+	given                  map[string]bool    // the flags that it has
+	values                 map[string]*string // of the program's own flags
 }
 
 // parse reads the command line. What is wrong with it is printed to stderr.
 func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
-	o := options{given: map[string]bool{}}
-	flags := command.Flags(p.Name, fmt.Sprintf(usage, p.Name, p.Plans), stderr)
+	o := options{given: map[string]bool{}, values: map[string]*string{}}
+	flags := command.Flags(p.Name, p.usage(), stderr)
 	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
 	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", p.formNames()))
 	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", p.fileNames()))
 	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
 	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
+	for _, f := range p.Flags {
+		o.values[f.Name] = flags.String(f.Name, "", f.Usage)
+	}
 	err := command.Parse(flags, args, func(rest []string) string {
 		flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
 		if problem := o.problem(rest); problem != "" {
+			return problem
+		}
+		if problem := p.together(o); problem != "" {
 			return problem
 		}
 		if _, ok := p.outputAs(o.form); !ok {

@@ -14,9 +14,13 @@ import (
 type Program[T any] struct {
 	Name    string // of the command
 	Plans   string // what it plans, such as "the front of a garment"
+	Prints  string // what it prints of that; default "how to knit it"
 	Demo    []byte // the spec that is planned when none is given
 	Plan    func(garment.Spec) (T, error)
 	Outputs []Output[T] // two at least, in the order in which -out writes them; one has the form text
+
+	Flags    []Flag                                // beside those that all programs have; default none
+	PlanWith func(garment.Spec, Values) (T, error) // instead of Plan, in a program with Flags
 }
 
 // Output is one of the forms in which a T is printed or written.
@@ -55,7 +59,11 @@ func (p Program[T]) write(w io.Writer, o options, stdin io.Reader) error {
 	if err != nil {
 		return err
 	}
-	planned, err := p.Plan(spec)
+	plan := p.Plan
+	if p.PlanWith != nil {
+		plan = func(spec garment.Spec) (T, error) { return p.PlanWith(spec, Values{o.values, stdin}) }
+	}
+	planned, err := plan(spec)
 	if err != nil {
 		return err
 	}

@@ -33,6 +33,15 @@ func (b Band) Stitches() int {
 	return stitches
 }
 
+// Loops returns the stitches knitted, the fold of a folded band included.
+func (b Band) Loops() int {
+	rows := b.Rows
+	if b.Folded {
+		rows++
+	}
+	return b.Stitches() * rows
+}
+
 // Length returns the length of the picked-up edge at the band's own gauge.
 func (b Band) Length() gauge.Length { return b.Gauge.Width(b.Stitches()) }
 

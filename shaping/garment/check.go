@@ -1,7 +1,6 @@
 package garment
 
 import (
-	"errors"
 	"fmt"
 
 	"example.com/walewise/gauge"
@@ -15,23 +14,6 @@ const (
 	mostNeedles = shaping.MaxNeedle // of a bed, on both sides
 	mostSeam    = 10
 )
-
-// gaugeOf returns the gauge of the spec, which has either one or a swatch.
-func gaugeOf(s Spec) (gauge.Gauge, error) {
-	switch {
-	case s.Swatch == nil && s.Gauge.IsZero():
-		return gauge.Gauge{}, &Error{Field: "gauge", Want: "missing: give a gauge or a swatch", Err: ErrSpec}
-	case s.Swatch != nil && !s.Gauge.IsZero():
-		return gauge.Gauge{}, &Error{Field: "swatch", Want: "given together with a gauge: give one of the two", Err: ErrSpec}
-	case s.Swatch == nil:
-		return s.Gauge, nil
-	}
-	g, err := s.Swatch.Gauge()
-	if fault := (*gauge.Error)(nil); errors.As(err, &fault) {
-		return gauge.Gauge{}, &Error{Field: "swatch." + fault.Field, Given: fault.Given, Want: fault.Want, Err: ErrSpec}
-	}
-	return g, err
-}
 
 // check refuses what is out of range or contradicts itself in what all pieces share.
 func check(s Spec) error {
@@ -69,6 +51,9 @@ func check(s Spec) error {
 		return err
 	}
 	if err := s.checkChecks(); err != nil {
+		return err
+	}
+	if err := s.checkYarn(); err != nil {
 		return err
 	}
 	if err := checkMethods(s.Methods); err != nil {

@@ -91,6 +91,14 @@
 // the bed; see [Check]. A check that fails is a warning of the pieces that it concerns or an error, as
 // the spec's [Checks] ask; it is never silent.
 //
+// # Swatches, yarn and another gauge
+//
+// The gauge is given, or that of a swatch, or the mean of several swatches of one fabric;
+// where these lie further apart than counting explains every piece warns. If a swatch says
+// what it weighs or how much yarn is in it, [Set.Yarn] says how much the garment takes:
+// by its loops, exactly, and with a margin for what is no loop. [Spec.Regauged] gives the
+// same measurements another gauge, and [Compare] says what that changes.
+//
 // # Exactness
 //
 // Lengths stay exact until a whole number is chosen. Every difference between what
@@ -104,6 +112,6 @@
 // # What it does not do
 //
 // Drawn edges of a spec must not turn back, and sides that move are straight between the
-// measured heights. Yarn is not planned yet: what a spec says of it does not concern the pieces. Both sleeves of a pair are worked alike, so that of the underarms,
+// measured heights. Both sleeves of a pair are worked alike, so that of the underarms,
 // which are bound off a row apart, one meets the other's a row off.
 package garment

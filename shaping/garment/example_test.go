@@ -50,3 +50,39 @@ func ExampleFront() {
 	// 112 cast on = 6 decreased + 20 bound off + 86 live
 	// neck.width 45 cm: wider than the body leaves: at most 32.0 cm
 }
+
+func ExampleSpec_Regauged() {
+	cm := gauge.MustParseLength
+	spec := garment.Spec{
+		Swatch:   &gauge.Swatch{Stitches: 40, Width: cm("16.5 cm"), Rows: 58, Height: cm("19.3 cm")},
+		Body:     garment.Body{Width: cm("50 cm"), Length: cm("36 cm")},
+		Armhole:  garment.Armhole{Depth: cm("21 cm")},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: cm("18 cm"), Depth: cm("8 cm")},
+		Shoulder: garment.Shoulder{Drop: cm("3 cm")},
+	}
+	before, err := garment.Pieces(spec)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	// Washed, it is wider and lower.
+	washed := gauge.Swatch{Stitches: 40, Width: cm("17.6 cm"), Rows: 58, Height: cm("18.2 cm"), Grams: decimal.RequireFromString("10.4")}
+	after, err := garment.Pieces(spec.Regauged(garment.GaugeSpec{Swatch: &washed}))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, c := range garment.Compare(before, after) {
+		if c.Piece == "front" && (c.What == "castOn" || c.What == "width" || c.What == "length") {
+			fmt.Printf("%s: %d, now %d %s; moves by %s\n", c.What, c.Before.Count, c.After.Count, c.After.Counted, c.Moves().Format(gauge.Centimetre, 2))
+		}
+	}
+	if yarn, ok := after.Yarn(); ok {
+		fmt.Printf("%s g of yarn, with %v %% more %s g\n", yarn.Total.Grams.StringFixed(1), yarn.Margin, yarn.WithMargin.Grams.StringFixed(1))
+	}
+	// Output:
+	// castOn: 121, now 114 stitches; moves by 0.00 cm
+	// width: 121, now 114 stitches; moves by 0.25 cm
+	// length: 107, now 114 rows; moves by 0.17 cm
+	// 186.5 g of yarn, with 10 % more 205.2 g
+}

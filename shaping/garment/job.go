@@ -16,7 +16,7 @@ type job struct {
 
 // newJob returns the job of a spec whose lengths and choices are in range.
 func newJob(s Spec) (job, error) {
-	g, err := gaugeOf(s)
+	g, err := s.GaugeSpec().Measured()
 	if err != nil {
 		return job{}, err
 	}

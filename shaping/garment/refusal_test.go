@@ -29,8 +29,8 @@ type refused struct {
 
 // refusals are refusals of fronts, of changes to the spec of [adult].
 var refusals = []refused{
-	{func(s *garment.Spec) { *s = garment.Spec{} }, "gauge: missing: give a gauge or a swatch", "gauge", garment.ErrSpec, nil},
-	{func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, "gauge: missing: give a gauge or a swatch", "gauge", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { *s = garment.Spec{} }, "gauge: missing: give a gauge, a swatch or swatches", "gauge", garment.ErrSpec, nil},
+	{func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, "gauge: missing: give a gauge, a swatch or swatches", "gauge", garment.ErrSpec, nil},
 	{func(s *garment.Spec) { s.Swatch = swatch(22, "10 cm") }, "swatch: given together with a gauge: give one of the two", "swatch", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Swatch = nil },
 		func(s *garment.Spec) { s.Gauge = gauge.Gauge{} },

@@ -285,7 +285,7 @@ func (s *sleeve) sizes(p Piece) []Size {
 
 // warnings says what the knitter should know before starting.
 func (s *sleeve) warnings() []string {
-	var list []string
+	list := s.swatchWarnings()
 	inset := s.spec.Armhole.Inset.Sign() > 0
 	if s.asked.Cap != SetInCap {
 		if inset {
@@ -293,7 +293,7 @@ func (s *sleeve) warnings() []string {
 		}
 		return list
 	}
-	list = apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
+	list = append(list, apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))...)
 	if depth := s.spec.Armhole.Depth; s.gauge.Height(s.heights.Cap).Cmp(depth) > 0 {
 		list = append(list, fmt.Sprintf("The cap is %s high, the armhole %s deep: it will not lie smoothly. A wider sleeve.top or less sleeve.ease makes it lower.",
 			s.spec.nearly(s.gauge.Height(s.heights.Cap)), s.spec.text(depth)))

@@ -36,7 +36,7 @@ type Spec struct {
 
 	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent
 	Hand gauge.Length `json:"hand,omitzero"` // girth over the knuckles; not checked when absent
-	Yarn *Yarn        `json:"yarn,omitzero"`
+	Yarn *YarnSpec    `json:"yarn,omitzero"`
 
 	Methods Methods `json:"methods,omitzero"`
 	Checks  Checks  `json:"checks,omitzero"`
@@ -221,16 +221,17 @@ type Opening struct {
 	Buttons int      `json:"buttons,omitzero"` // along the front; default none
 }
 
-// Yarn is what the yarn comes in.
-type Yarn struct {
-	Margin decimal.Decimal `json:"margin,omitzero"` // in percent
-	Ball   *Ball           `json:"ball,omitzero"`
+// YarnSpec is what the yarn comes in. What it weighs, and how long it is, stands with the
+// swatches: see [Set.Yarn].
+type YarnSpec struct {
+	Margin *decimal.Decimal `json:"margin,omitzero"` // on what the loops take, in percent, 0 to 100; default 10
+	Ball   *Ball            `json:"ball,omitzero"`
 }
 
 // Ball is one put-up of yarn.
 type Ball struct {
-	Grams  decimal.Decimal `json:"grams,omitzero"`  // 0 if not known
-	Metres decimal.Decimal `json:"metres,omitzero"` // 0 if not known
+	Grams  decimal.Decimal `json:"grams,omitzero"`  // 1 to 10,000; 0 if not known
+	Metres decimal.Decimal `json:"metres,omitzero"` // 1 to 100,000; 0 if not known
 }
 
 // Methods say how stitches go at each edge. Where the neck is worked by decreases only, the

@@ -5,23 +5,22 @@ import (
 	"io"
 	"slices"
 
-	"example.com/walewise/gauge"
+	"example.com/walewise/shaping/garment"
 )
 
 // planForm has the keys of a plan.
 type planForm struct {
-	Format string        `json:"format"`
-	Title  string        `json:"title"`
-	Gauge  gauge.Gauge   `json:"gauge,omitzero"`
-	Swatch *gauge.Swatch `json:"swatch,omitzero"`
-	Pieces []pieceForm   `json:"pieces"`
+	Format string `json:"format"`
+	Title  string `json:"title"`
+	garment.GaugeSpec
+	Pieces []pieceForm `json:"pieces"`
 }
 
 func (p *planForm) check(n *node) error {
 	if err := checkTitle(p.Title); err != nil {
 		return err
 	}
-	if err := checkGauge(p.Gauge, p.Swatch); err != nil {
+	if err := checkGauge(p.GaugeSpec); err != nil {
 		return err
 	}
 	if len(p.Pieces) == 0 {
@@ -59,7 +58,7 @@ func Parse(text []byte) (Plan, error) {
 	if err := decode(root, &form); err != nil {
 		return Plan{}, sealed(err, ErrPlan)
 	}
-	p := Plan{Title: form.Title, Gauge: form.Gauge, Swatch: form.Swatch}
+	p := Plan{Title: form.Title, Gauge: form.Gauge, Swatch: form.Swatch, Swatches: form.Swatches}
 	for _, piece := range form.Pieces {
 		p.Pieces = append(p.Pieces, piece.piece())
 	}
@@ -74,7 +73,7 @@ func Write(w io.Writer, p Plan) error {
 	if err := p.check(); err != nil {
 		return sealed(err, ErrPlan)
 	}
-	form := planForm{Format: PlanFormat, Title: p.Title, Gauge: p.Gauge, Swatch: p.Swatch, Pieces: []pieceForm{}}
+	form := planForm{Format: PlanFormat, Title: p.Title, GaugeSpec: p.gaugeSpec(), Pieces: []pieceForm{}}
 	for i, piece := range p.Pieces {
 		made, err := formOf(piece, fmt.Sprintf("pieces[%d]", i))
 		if err != nil {
@@ -98,7 +97,7 @@ func (p Plan) check() error {
 	if err := checkTitle(p.Title); err != nil {
 		return err
 	}
-	if err := checkGauge(p.Gauge, p.Swatch); err != nil {
+	if err := checkGauge(p.gaugeSpec()); err != nil {
 		return err
 	}
 	if len(p.Pieces) == 0 {

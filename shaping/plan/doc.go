@@ -15,8 +15,9 @@
 // # Model
 //
 // A document is one JSON object whose key "format" names its form and version:
-// [SpecFormat] or [PlanFormat]. A spec is read into a [garment.Spec], a plan into a
-// [Plan], whose pieces hold a [shaping.Work] each. Schemas of both lie in
+// [SpecFormat], [PlanFormat] or [GaugeFormat]. A spec is read into a [garment.Spec], a
+// plan into a [Plan], whose pieces hold a [shaping.Work] each. A gauge by itself, such as
+// measured anew for a spec, is read into a [garment.GaugeSpec]. Schemas of all lie in
 // testdata/schema.
 //
 // # Strictness

@@ -17,11 +17,17 @@ const PlanFormat = "walewise-plan/1"
 type Plan struct {
 	Title string
 
-	// Either of the two, as given in the spec.
-	Gauge  gauge.Gauge
-	Swatch *gauge.Swatch
+	// One of the three, as given in the spec.
+	Gauge    gauge.Gauge
+	Swatch   *gauge.Swatch
+	Swatches []gauge.Swatch
 
 	Pieces []Piece // at least one
+}
+
+// gaugeSpec returns what the plan says of the gauge.
+func (p Plan) gaugeSpec() garment.GaugeSpec {
+	return garment.GaugeSpec{Gauge: p.Gauge, Swatch: p.Swatch, Swatches: p.Swatches}
 }
 
 // Piece is one piece: the order of work, the drawn edges that it follows, and how
@@ -56,14 +62,15 @@ type Edge struct {
 	Words     string
 }
 
-// From returns the plan of pieces that were knitted. Title and gauge or swatch
+// From returns the plan of pieces that were knitted. Title and gauge, swatch or swatches
 // are those of the first piece's spec. Knitted lengths and deviations are rounded
 // to a hundredth of a millimetre, areas to a hundredth of a square centimetre.
 func From(pieces ...garment.Piece) Plan {
 	var p Plan
 	for i, piece := range pieces {
 		if i == 0 {
-			p.Title, p.Gauge, p.Swatch = piece.Spec.Title, piece.Spec.Gauge, piece.Spec.Swatch
+			g := piece.Spec.GaugeSpec()
+			p.Title, p.Gauge, p.Swatch, p.Swatches = piece.Spec.Title, g.Gauge, g.Swatch, g.Swatches
 		}
 		p.Pieces = append(p.Pieces, fromPiece(piece))
 	}

@@ -39,6 +39,9 @@ const full = `{"format": "walewise-spec/1", "title": "A <plain> & simple \"pullo
  "checks": {"shoulders": "error", "sides": "warning", "armholes": "error", "neck": "warning", "cuff": "error", "bed": "warning"},
  "work": {"on": "bed", "needles": 200, "carriage": "right"}}`
 
+// oneSwatch is one of several.
+const oneSwatch = `{"stitches": 40, "width": "18 cm", "rows": 56, "height": "18.5 cm", "grams": "14.2"}`
+
 // tiny returns the smallest plan that can be knitted.
 func tiny(t testing.TB) []byte {
 	t.Helper()

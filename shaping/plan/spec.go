@@ -5,7 +5,6 @@ import (
 	"io"
 	"unicode/utf8"
 
-	"example.com/walewise/gauge"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -22,24 +21,13 @@ func (s *specForm) check(*node) error {
 	if err := checkTitle(s.Title); err != nil {
 		return err
 	}
-	return checkGauge(s.Gauge, s.Swatch)
+	return checkGauge(s.GaugeSpec())
 }
 
 // checkTitle refuses a title that is too long.
 func checkTitle(title string) error {
 	if length := utf8.RuneCountInString(title); length > MaxTitle {
 		return fault("title", fmt.Sprintf("of %d characters", length), fmt.Sprintf("at most %d", MaxTitle), nil)
-	}
-	return nil
-}
-
-// checkGauge refuses both a gauge and a swatch, and neither.
-func checkGauge(g gauge.Gauge, s *gauge.Swatch) error {
-	switch {
-	case s != nil && !g.IsZero():
-		return fault("gauge", "and swatch", "write one of them, not both", nil)
-	case s == nil && g.IsZero():
-		return fault("gauge", "", "the key is missing: write either a gauge or a swatch", nil)
 	}
 	return nil
 }

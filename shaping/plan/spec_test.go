@@ -21,6 +21,8 @@ func TestParseSpec(t *testing.T) {
 	for _, c := range []struct{ name, text string }{
 		{"least", least},
 		{"full", full},
+		{"swatches", replaced(t, least, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [`+oneSwatch+`, `+oneSwatch+`]`)},
+		{"one of several swatches", replaced(t, least, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [`+oneSwatch+`]`)},
 		{"byte order mark", "\ufeff" + least},
 		{"line ends of another system", strings.ReplaceAll(least, "\n", "\r\n") + "\r\n"},
 		{"longest title", replaced(t, least, `"gauge"`, `"title": "`+strings.Repeat("é", plan.MaxTitle)+`", "gauge"`)},
@@ -62,7 +64,7 @@ func TestParseSpecValues(t *testing.T) {
 		},
 		Band: &garment.BandSpec{Height: l("2.5 cm"), Repeat: 4, Plus: 2},
 		Head: l("56 cm"), Hand: l("20 cm"),
-		Yarn: &garment.Yarn{Margin: decimal.New(10, 0), Ball: &garment.Ball{Grams: decimal.New(50, 0), Metres: decimal.New(137, 0)}},
+		Yarn: &garment.YarnSpec{Margin: new(decimal.New(10, 0)), Ball: &garment.Ball{Grams: decimal.New(50, 0), Metres: decimal.New(137, 0)}},
 		Methods: garment.Methods{
 			Neck: garment.By(shaping.Hold), Shoulder: garment.By(shaping.BindOff),
 			Armhole: garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned},
@@ -140,14 +142,21 @@ func TestParseSpecRefuses(t *testing.T) {
 		{"required object", `"neck": {"shape": "round", "width": "18 cm", "depth": "8 cm"},`, ``, `neck: the key is missing: an object in { } with shape, width, depth, flat, path, stretch`},
 		{"required length", `, "depth": "8 cm"`, ``, `neck.depth: the key is missing: a length with its unit, such as "23.5 cm"`},
 		{"required word", `"shape": "round", `, ``, `neck.shape: the key is missing: round, vee, square or path`},
-		{"neither gauge nor swatch", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"},`, ``, `gauge: the key is missing: write either a gauge or a swatch`},
-		{"both", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "gauge"`, `gauge and swatch: write one of them, not both`},
+		{"neither gauge nor swatch", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"},`, ``, `gauge: the key is missing: write either a gauge or a swatch, or several swatches`},
+		{"both", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "gauge"`, `gauge and swatch: write only one of them`},
 		{"unknown key in the gauge", `"rows": "30"`, `"row": "30"`, `gauge.row: unknown key, did you mean "rows"?`},
 		{"missing key in the gauge", `, "over": "10 cm"`, ``, `gauge.over: the key is missing: a length with its unit, such as "23.5 cm"`},
 		{"gauge without rows", `"rows": "30"`, `"rows": "0"`, `gauge.rows 0: a number above 0, such as 22 or 22.5`},
 		{"gauge with a word", `"rows": "30"`, `"rows": "thirty"`, `gauge.rows "thirty": a number such as "22" or "22.5"`},
 		{"gauge over a number", `"over": "10 cm"`, `"over": 10`, `gauge.over 10: write a text with a unit: "10 cm"`},
 		{"gauge that is a text", `{"stitches": "22", "rows": "30", "over": "10 cm"}`, `"22 30"`, `gauge "22 30": write an object in { } with stitches, rows, over`},
+		{"swatch and swatches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "swatches": [{"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}]`, `swatch and swatches: write only one of them`},
+		{"all three", `"gauge"`, `"swatch": {"stitches": 40, "width": "18 cm", "rows": 56, "height": "18 cm"}, "swatches": [], "gauge"`, `gauge and swatch and swatches: write only one of them`},
+		{"no swatches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": []`, `swatches 0 of them: 1 to 16`},
+		{"too many swatches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + strings.Repeat(oneSwatch+", ", 16) + oneSwatch + `]`, `swatches 17 of them: 1 to 16`},
+		{"swatches that are one", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": ` + oneSwatch, `swatches {...}: write a list in [ ]`},
+		{"second of the swatches without a width", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + oneSwatch + `, {"stitches": 40, "rows": 56, "height": "18 cm"}]`, `swatches[1].width: the key is missing: a length with its unit, such as "23.5 cm"`},
+		{"second of the swatches over nothing", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + oneSwatch + `, ` + strings.Replace(oneSwatch, "18 cm", "0 cm", 1) + `]`, `swatches[1].width 0 cm: a length above 0 of at most 1000 m, such as 10 cm`},
 		{"swatch without stitches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatch": {"stitches": 0, "width": "18 cm", "rows": 56, "height": "18 cm"}`, `swatch.stitches 0: a number above 0, such as 22 or 22.5`},
 		{"long title", `"shoulder"`, `"title": "` + strings.Repeat("é", 201) + `", "shoulder"`, `title of 201 characters: at most 200`},
 		{"another version", `walewise-spec/1`, `walewise-spec/2`, `format "walewise-spec/2": only "walewise-spec/1" can be read here`},
@@ -221,7 +230,7 @@ func TestWriteSpecRefuses(t *testing.T) {
 		want string
 	}{
 		{"nothing in it", func(s *garment.Spec) { *s = garment.Spec{} }, `neck.shape "no shape": round, vee, square or path`},
-		{"no gauge", func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, `gauge: the key is missing: write either a gauge or a swatch`},
+		{"no gauge", func(s *garment.Spec) { s.Gauge = gauge.Gauge{} }, `gauge: the key is missing: write either a gauge or a swatch, or several swatches`},
 		{"long title", func(s *garment.Spec) { s.Title = strings.Repeat("a", 201) }, `title of 201 characters: at most 200`},
 		{"no method", func(s *garment.Spec) { s.Methods.Neck.Several = shaping.Hold }, `document: method 0: one of hold, bindOff, fashioned, castOn`},
 	} {
@@ -273,7 +282,7 @@ func TestSpecRoundTrip(t *testing.T) {
 }
 
 func FuzzParseSpec(f *testing.F) {
-	for _, text := range []string{least, full, "", "null", "[[[[", `{"format":"walewise-spec/1","gauge":{"over":1}}`} {
+	for _, text := range []string{least, full, strings.Replace(least, `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [`+oneSwatch+`]`, 1), `{"format":"walewise-spec/1","swatches":[{}]}`, "", "null", "[[[[", `{"format":"walewise-spec/1","gauge":{"over":1}}`} {
 		f.Add([]byte(text))
 	}
 	f.Fuzz(func(t *testing.T, text []byte) {

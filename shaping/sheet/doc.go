@@ -17,9 +17,10 @@
 // WS, and speaks of stitches from where the row starts. Entries that repeat are
 // gathered, with a box to tick for each time, and those at two distances in turn. The
 // second half is written out. [WriteSet] does this for every piece of a garment, after a
-// table of the pieces, the checks between them and the order of joining, and says at the end
-// how bands are picked up, needle by needle or stitch by stitch in the order in which that is
-// done, and knitted.
+// table of the pieces, the yarn, the checks between them and the order of joining, and says
+// at the end how bands are picked up, needle by needle or stitch by stitch in the order in
+// which that is done, and knitted. [WriteChanges] sets the numbers of a garment beside those
+// that it had by another gauge.
 //
 // # Exactness
 //

@@ -79,8 +79,12 @@ func (s *writer) signed(l gauge.Length) string {
 
 func (s *writer) sizes() {
 	s.heading("Sizes")
-	s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
-	s.line("  a stitch and half a row leaves uncertain.%s", s.armholeEnds())
+	if s.piece.Gauge.Swatches() > 1 {
+		s.para("  ", "Finished and flat, without seam stitches. The last column is what counting each swatch to half a stitch and half a row leaves uncertain, or how far the swatches lie apart where that is more."+s.armholeEnds())
+	} else {
+		s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
+		s.line("  a stitch and half a row leaves uncertain.%s", s.armholeEnds())
+	}
 	s.blank()
 	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
 	for _, size := range s.piece.Sizes {
@@ -176,7 +180,7 @@ func (s *writer) hasSize(name string) bool {
 
 func (s *writer) needs() {
 	s.heading("Needed")
-	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.", gaugeText(s.piece)))
+	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.%s", gaugeText(s.piece), meanText(s.piece)))
 	materials := s.voice.materials()
 	s.para("  ", materials[0])
 	if seam := s.piece.Widths.Seam; seam > 0 {
@@ -198,25 +202,12 @@ func (s *writer) needs() {
 			s.piece.Heights.NeckStart(), s.length(s.piece.Gauge.Height(s.piece.Heights.NeckStart())))
 	}
 	s.para("  ", high+".")
+	if text := s.yarnText(); text != "" {
+		s.para("  ", text)
+	}
 	for _, m := range materials[1:] {
 		s.para("  ", m)
 	}
-}
-
-func gaugeText(p garment.Piece) string {
-	text := inUnit(p.Gauge, p.Spec.Units)
-	if p.Spec.Swatch != nil && p.Spec.Swatch.Tension != "" {
-		text += ", tension " + clean(p.Spec.Swatch.Tension)
-	}
-	return text
-}
-
-// inUnit says a gauge in centimetres or inches.
-func inUnit(g gauge.Gauge, u gauge.Unit) string {
-	if u == gauge.Inch {
-		return g.Format(gauge.Inch, 2)
-	}
-	return g.String()
 }
 
 // topTail is how long a tail is left at stitches taken off live.

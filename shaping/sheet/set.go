@@ -28,6 +28,7 @@ func WriteSet(w io.Writer, set garment.Set) error {
 	}
 	s.pieces[0].title()
 	s.contents()
+	s.yarn(set)
 	s.checked()
 	s.joining()
 	for i, piece := range s.pieces {
@@ -130,14 +131,8 @@ func (s *writer) knitted(name string) gauge.Length {
 // gauge says the gauge as the swatch has it and over the length that gauges are compared
 // by.
 func (s *setWriter) gauge() {
-	piece, over := s.pieces[0].piece, "10 cm"
-	if piece.Spec.Units == gauge.Inch {
-		over = "4 in"
-	}
-	length := gauge.MustParseLength(over)
-	const places = 1
-	s.para("  ", fmt.Sprintf("Gauge: %s; over %s %s stitches and %s rows.", gaugeText(piece), over,
-		piece.Gauge.Stitches(length).Decimal(places).StringFixed(places), piece.Gauge.Rows(length).Decimal(places).StringFixed(places)))
+	piece := s.pieces[0].piece
+	s.para("  ", fmt.Sprintf("Gauge: %s; %s.%s%s", gaugeText(piece), overText(piece), spreadText(piece), doubtText(piece)))
 }
 
 // across says the needles of a span on each side of the middle.

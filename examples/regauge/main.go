@@ -1,0 +1,114 @@
+// Command regauge plans a garment anew when the swatch lied: the same measurements, by
+// swatches that were washed and measured again. It prints for each piece what changes, the
+// yarn, and which checks fail now.
+//
+//	go run ./examples/regauge
+//	go run ./examples/regauge -spec my.json -new washed.json
+//	go run ./examples/regauge -spec my.json -new washed.json -as instructions
+//	go run ./examples/regauge -spec my.json -new washed.json -out pullover
+//	go run ./examples/regauge -check pullover/plan.json
+//
+// The file of -new is a document of its own, of the format walewise-gauge/1, with one of
+// gauge, swatch and swatches:
+//
+//	{"format": "walewise-gauge/1", "swatch": {"stitches": 40, "width": "17.6 cm", "rows": 58, "height": "18.2 cm"}}
+//
+// Without -spec and -new it plans an embedded demo: a swatch measured as it came off the
+// bed, and two that were washed. What -as json, csv and instructions print is the new
+// garment. With -out it writes everything that -as can print into a folder, and prints
+// the paths of the files. With -check it plans nothing, but knits the pieces of a plan,
+// whoever made it, and prints what becomes of them; that the sizes in the plan are true is
+// not checked.
+//
+// Exit status 0; 1 for a spec, gauge, plan or folder that cannot be used, with one line
+// that says why; 2 for wrong usage. Nothing is printed or written unless everything could
+// be made.
+package main
+
+import (
+	_ "embed"
+	"fmt"
+	"io"
+
+	"example.com/walewise/internal/sample"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+	"example.com/walewise/shaping/sheet"
+)
+
+var (
+	//go:embed demo.json
+	demo []byte
+	//go:embed washed.json
+	washed []byte
+)
+
+// regauged is a garment before and after.
+type regauged struct{ before, after garment.Set }
+
+var program = sample.Program[regauged]{
+	Name:   "regauge",
+	Plans:  "a garment anew by another gauge",
+	Prints: "what changes",
+	Demo:   demo,
+	Flags: []sample.Flag{{
+		Name: "new", Value: "FILE", File: true, WithSpec: true,
+		Usage: "read the new gauge, swatch or swatches from `FILE`; - is standard input; together with -spec",
+	}},
+	PlanWith: regauge,
+	Outputs: []sample.Output[regauged]{
+		{Form: "json", File: "plan.json", Write: writePlan},
+		{Form: "instructions", File: "instructions.txt", Write: writeInstructions},
+		{Form: "csv", File: "rows.csv", Write: writeRows},
+		{Form: "text", File: "changes.txt", Write: writeChanges},
+	},
+}
+
+func main() { program.Main() }
+
+func regauge(spec garment.Spec, flags sample.Values) (regauged, error) {
+	by, err := newGauge(flags)
+	if err != nil {
+		return regauged{}, err
+	}
+	before, err := garment.Pieces(spec)
+	if err != nil {
+		return regauged{}, fmt.Errorf("by the gauge of the spec: %w", err)
+	}
+	after, err := garment.Pieces(spec.Regauged(by))
+	if err != nil {
+		return regauged{}, fmt.Errorf("by the new gauge: %w", err)
+	}
+	return regauged{before, after}, nil
+}
+
+// newGauge reads the new gauge, that of the demo if no file is named.
+func newGauge(flags sample.Values) (garment.GaugeSpec, error) {
+	f, ok, err := flags.Open("new")
+	if err != nil || !ok {
+		if err == nil {
+			return plan.ParseGauge(washed)
+		}
+		return garment.GaugeSpec{}, err
+	}
+	defer f.Close()
+	return plan.ReadGauge(f)
+}
+
+func writeChanges(w io.Writer, r regauged) error { return sheet.WriteChanges(w, r.before, r.after) }
+
+func writeInstructions(w io.Writer, r regauged) error { return sheet.WriteSet(w, r.after) }
+
+func writePlan(w io.Writer, r regauged) error {
+	return plan.Write(w, plan.From(r.after.Pieces...))
+}
+
+// writeRows writes the rows of all pieces into one table.
+func writeRows(w io.Writer, r regauged) error {
+	var works []shaping.Work
+	for _, piece := range r.after.Pieces {
+		works = append(works, piece.Work)
+	}
+	return sheet.WriteTable(w, works...)
+}
