@@ -21,10 +21,11 @@ func CardiganSpec(step gauge.Length) *rapid.Generator[garment.Spec] {
 
 // opening draws how the front opens.
 func (m *specMaker) opening(s *garment.Spec) {
-	s.Opening = &garment.Opening{Buttons: rapid.IntRange(0, 9).Draw(m.t, "buttons")}
+	s.Opening = &garment.Opening{}
 	most := min(mm(s.Neck.Width)-4*m.wale, 80)
 	if rapid.Bool().Draw(m.t, "band") {
 		s.Band = &garment.BandSpec{Height: m.length("band height", 0, max(most, 4*m.size))}
+		s.Opening.Buttons = rapid.IntRange(0, 9).Draw(m.t, "buttons")
 	}
 	switch rapid.IntRange(0, 3).Draw(m.t, "overlap left open, none or given") {
 	case 0:

@@ -45,7 +45,7 @@ func (b Band) Loops() int {
 // Length returns the length of the picked-up edge at the band's own gauge.
 func (b Band) Length() gauge.Length { return b.Gauge.Width(b.Stitches()) }
 
-// Along returns the stitches picked up along a piece, those of seams not counted.
+// Along returns the stitches picked up along the neck of a piece, those of seams not counted.
 func (b Band) Along(piece string) int {
 	stitches := 0
 	for _, s := range b.Strips {
@@ -92,11 +92,14 @@ func (s Spec) checkBand() error {
 // bands plans the bands of the knitted pieces: round the neck of front and back, if the spec
 // has a band.
 func (j job) bands(s Set) ([]Band, error) {
-	front, whole := s.Piece(shaping.Front)
-	back, ok := s.Piece(shaping.Back)
-	if j.spec.Band == nil || !whole || !ok {
+	if j.spec.Band == nil {
 		return nil, nil
 	}
+	if j.spec.Opening != nil {
+		return j.openedBands(s)
+	}
+	front, _ := s.Piece(shaping.Front)
+	back, _ := s.Piece(shaping.Back)
 	b, err := j.newBand(Neckband)
 	if err != nil {
 		return nil, err
@@ -122,10 +125,7 @@ func (j job) bands(s Set) ([]Band, error) {
 // newBand returns a band of the spec that has not been picked up.
 func (j job) newBand(name string) (Band, error) {
 	spec := j.spec.Band
-	b := Band{Name: name, Gauge: j.gauge, Grid: gauge.Rounding{Multiple: spec.Repeat, Plus: spec.Plus}, Folded: spec.Folded}
-	if !spec.Gauge.IsZero() {
-		b.Gauge = spec.Gauge
-	}
+	b := Band{Name: name, Gauge: j.bandGauge(), Grid: gauge.Rounding{Multiple: spec.Repeat, Plus: spec.Plus}, Folded: spec.Folded}
 	b.Rows = max(b.Gauge.Rows(spec.Height).Round(gauge.Rounding{}), 1)
 	most := bed.MaxRows
 	if b.Folded {
@@ -138,6 +138,22 @@ func (j job) newBand(name string) (Band, error) {
 			b.Rows, most, j.spec.atMost(b.Gauge.Height(most/layers))))
 	}
 	return b, nil
+}
+
+// bandGauge returns the gauge of the bands.
+func (j job) bandGauge() gauge.Gauge {
+	if !j.spec.Band.Gauge.IsZero() {
+		return j.spec.Band.Gauge
+	}
+	return j.gauge
+}
+
+// layer returns the rows of one layer.
+func (b Band) layer() int {
+	if b.Folded {
+		return b.Rows / 2
+	}
+	return b.Rows
 }
 
 // fromSide returns the side of a front or a back where the picking up begins: on the bed the
@@ -196,14 +212,17 @@ func (j job) bandRoom(b Band, s Strip) Check {
 	half := j.spec.Setup.BedNeedles() / 2
 	left, right := s.Stitches/2, evenly(s.Stitches)
 	c := Check{
-		Name: "bed", Pieces: []string{shaping.Front, shaping.Back}, Field: "work.needles", What: b.Name + " on the bed",
+		Name: "bed", Pieces: s.pieces(), Field: "work.needles", What: b.Name + " on the bed",
 		First: Measured{Of: b.Name, Count: right, Counted: "needles"}, Second: Measured{Of: "bed", Count: half, Counted: "needles"},
 		Passed: right <= half, Severity: j.spec.Checks.Bed.Or(AsError),
 	}
-	if len(b.Strips) > 1 {
-		c.Pieces = []string{s.Name}
+	of := upper(b.Name)
+	if b.Name == Neckband {
+		of += " along " + s.Name
+	} else if len(b.Strips) > 1 {
+		of += ", " + s.Name
 	}
-	c.Says = fmt.Sprintf("%s along %s: %d stitches on %v; the bed has %d needles on each side: ", upper(b.Name), s.Name, s.Stitches, s.Needles, half)
+	c.Says = fmt.Sprintf("%s: %d stitches on %v; the bed has %d needles on each side: ", of, s.Stitches, s.Needles, half)
 	if c.Passed {
 		c.Says += fmt.Sprintf("%d and %d to spare.", half-left, half-right)
 	} else {

@@ -87,6 +87,12 @@ func checkOpening(s Spec) error {
 	if s.Opening == nil {
 		return nil
 	}
+	if n := s.Opening.Buttons; n < 0 || n > mostButtons {
+		return &Error{Field: "opening.buttons", Given: fmt.Sprint(n), Want: fmt.Sprintf("0 to %d", mostButtons), Err: ErrSpec}
+	}
+	if s.Opening.Buttons > 0 && s.Band == nil {
+		return &Error{Field: "opening.buttons", Given: fmt.Sprint(s.Opening.Buttons), Want: "buttons lie on bands along the fronts: give a band, or leave them out", Err: ErrSpec}
+	}
 	return s.checkLength("opening.overlap", s.overlap(), false)
 }
 

@@ -18,14 +18,16 @@ const (
 	SlopePart                        // the steps beside the middle
 	StraightPart                     // the rows above the last step
 	SeamPart                         // a shoulder seam, along which nothing is knitted
+	EdgePart                         // the rows of one of two fronts below its neck
+	EndPart                          // the rows of another band, at its end
 )
 
-var partWords = [...]string{"", "live", "bound off", "point", "slope", "straight", "seam"}
+var partWords = [...]string{"", "live", "bound off", "point", "slope", "straight", "seam", "edge", "end"}
 
 // IsValid reports whether k is one of the kinds.
-func (k PartKind) IsValid() bool { return k >= LivePart && k <= SeamPart }
+func (k PartKind) IsValid() bool { return k >= LivePart && k <= EndPart }
 
-// String returns "live", "bound off", "point", "slope", "straight" or "seam".
+// String returns "live", "bound off", "point", "slope", "straight", "seam", "edge" or "end".
 func (k PartKind) String() string {
 	if k.IsValid() {
 		return partWords[k]
@@ -36,7 +38,7 @@ func (k PartKind) String() string {
 // Part is a stretch of an edge and the stitches that a band picks up from it.
 type Part struct {
 	Piece string       // such as "front"; of a seam the piece before it
-	Side  shaping.Side // of the piece's facing; none for the middle of a neck
+	Side  shaping.Side // of the piece's facing, of one of two fronts its outer one; none for the middle of a neck
 	Kind  PartKind
 
 	// Length is that of the line through the middles of the steps; below straight rows a slope
@@ -51,6 +53,10 @@ type Part struct {
 	Count   int          // picked up
 	Needles shaping.Span // on which it hangs; none in the hand
 	Phrase  string       // how Count is spread, in the order in which it is picked up, such as "3 in every 4 rows"
+
+	// Buttons are the stitches at which the buttons of a front edge lie, the lowest first,
+	// counted from 1 through all parts of the strip.
+	Buttons []int
 }
 
 // leastStraight is how many rows above the last step are told apart from the slope; fewer
@@ -69,13 +75,17 @@ func (j job) neckParts(p Piece, first shaping.Side, band gauge.Gauge) []Part {
 // neckSide returns the parts of a neck at one side of the piece, from the middle to the
 // neck point.
 func (j job) neckSide(p Piece, side shaping.Side, band gauge.Gauge) []Part {
-	half, _ := p.Work.Panels.Panel(halfAt(side))
+	half := p.shoulderPanel(side)
 	steps := half.Steps(side.Opposite())
 	later := 0
 	if n := len(steps); n > 0 && !tied(steps[n-1].Method) {
 		later = p.later(side) // a row that the other side's last decrease does not have above it
 	}
-	return edgeParts(Part{Piece: p.Name(), Side: side, Live: -steps.Of(shaping.Hold).Total()}, p.neckStairs(side), later, p.Gauge, band)
+	live := -steps.Of(shaping.Hold).Total()
+	if half.Parent == "" && p.flatHeld() {
+		live -= p.Widths.Flat
+	}
+	return edgeParts(Part{Piece: p.Name(), Side: side, Live: live}, p.neckStairs(side), later, p.Gauge, band)
 }
 
 // edgeParts returns the slope of a stepped edge and the straight rows above it, what there
@@ -133,18 +143,23 @@ func (j job) neckMiddle(p Piece) Part {
 	m := Part{Piece: p.Name(), Kind: PointPart, Stitches: flat, Length: p.Gauge.Width(flat), Wanted: gauge.Whole(flat)}
 	switch {
 	case flat == 0:
-	case p.middleBoundOff():
-		m.Kind = BoundOffPart
-	default:
+	case p.flatHeld():
 		m.Kind, m.Live = LivePart, flat
+	default:
+		m.Kind = BoundOffPart
 	}
 	return m
 }
 
-// middleBoundOff reports whether the flat middle of the neck was bound off, which takes a
-// yarn of its own.
-func (p Piece) middleBoundOff() bool {
-	return slices.ContainsFunc(p.Work.Rows, func(r shaping.Row) bool {
+// flatHeld reports whether the flat part of the neck stays live. In the middle of a piece it
+// would be bound off with a yarn of its own, and at the edge of one of two fronts by the first
+// step.
+func (p Piece) flatHeld() bool {
+	if outer := p.Outer(); outer.IsValid() {
+		steps := p.Work.Panels[0].Steps(outer.Opposite())
+		return len(steps) > 0 && steps[0].Method == shaping.Hold
+	}
+	return !slices.ContainsFunc(p.Work.Rows, func(r shaping.Row) bool {
 		return slices.ContainsFunc(r.Before, func(a shaping.Action) bool { return a.Do == shaping.DoBindOff && a.Separate })
 	})
 }

@@ -1,6 +1,8 @@
 package garment
 
 import (
+	"slices"
+
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 )
@@ -19,11 +21,23 @@ type Strip struct {
 // makes up for the repeat, for whole stitches and for equal sides.
 func (s Strip) Correction() gauge.Count { return gauge.Whole(s.Stitches).Sub(s.Wanted) }
 
-// Along returns the stitches picked up along a piece, those of seams not counted.
+// pieces returns the names of the pieces that a strip is picked up from.
+func (s Strip) pieces() []string {
+	var names []string
+	for _, p := range s.Parts {
+		if p.Piece != Neckband && !slices.Contains(names, p.Piece) {
+			names = append(names, p.Piece)
+		}
+	}
+	return names
+}
+
+// Along returns the stitches picked up along the neck of a piece, those of seams and of the
+// front edges below it not counted.
 func (s Strip) Along(piece string) int {
 	stitches := 0
 	for _, p := range s.Parts {
-		if p.Piece == piece && p.Kind != SeamPart {
+		if p.Piece == piece && p.Kind != SeamPart && p.Kind != EdgePart {
 			stitches += p.Count
 		}
 	}
@@ -108,9 +122,11 @@ func (s *Strip) hang() {
 }
 
 // spreads reports whether the stitches of a part follow from a length.
-func (p Part) spreads() bool { return p.Kind == SlopePart || p.Kind == StraightPart }
+func (p Part) spreads() bool {
+	return p.Kind == SlopePart || p.Kind == StraightPart || p.Kind == EdgePart || p.Kind == EndPart
+}
 
-// kin is what reflected parts have in common; the two fronts of an opened one are kin.
+// kin is what reflected parts have in common; two fronts are kin.
 type kin struct {
 	of   string
 	kind PartKind

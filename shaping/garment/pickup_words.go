@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"example.com/walewise/shaping"
 )
 
 // phrase says how the stitches of a part are spread over it, in the order in which they are
@@ -16,9 +18,12 @@ func (j job) phrase(p Part) string {
 		return fmt.Sprint(p.Count)
 	}
 	upwards := p.Side != j.fromSide()
+	if p.Piece == shaping.RightFront || p.Piece == shaping.LeftFront {
+		upwards = p.Piece == shaping.RightFront
+	}
 	more := p.Count - p.Live
 	switch {
-	case p.Kind == StraightPart, p.Live == 0 && p.Steps == p.Stitches && p.Rows >= leastStraight:
+	case p.Kind == StraightPart, p.Kind == EdgePart, p.Kind == EndPart, p.Live == 0 && p.Steps == p.Stitches && p.Rows >= leastStraight:
 		return inRows(p.Count, p.Rows, upwards)
 	case p.Live == 0:
 		return fmt.Sprintf("%d over %s, evenly", p.Count, j.spec.nearly(p.Length))

@@ -71,7 +71,10 @@ func (b bandWriter) intro() {
 		const decimals = 1
 		b.para("  ", fmt.Sprintf("Lengths and stitches%s ask for %s; it gets %d%s.", of, s.Wanted.Decimal(decimals).StringFixed(decimals), s.Stitches, b.grid()))
 	}
-	if b.apart() {
+	switch {
+	case b.apart() && b.opens():
+		b.para("  ", fmt.Sprintf("The bed is too narrow for it in one strip: it is knitted in %d, whose ends are joined.", len(b.band.Strips)))
+	case b.apart():
 		b.para("  ", "The bed is too narrow for front and back in one strip: each gets a band by itself.")
 	}
 }
@@ -90,11 +93,18 @@ func (b bandWriter) grid() string {
 
 // strip writes how one strip is picked up and knitted.
 func (b bandWriter) strip(s garment.Strip) {
-	b.heading(b.band.Name + ", " + s.Name)
-	if b.inTheRound() {
+	if b.apart() || b.band.Name == garment.Neckband {
+		b.heading(b.band.Name + ", " + s.Name)
+	} else {
+		b.blank()
+	}
+	switch {
+	case b.opens():
+		b.alongOpening(s)
+	case b.inTheRound():
 		b.step(fmt.Sprintf("Join both shoulders: %s, and %s.", rightOfFront, leftOfFront))
 		b.step("RS facing, begin at the wearer's left shoulder and pick up and knit from right to left, in this order" + b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s)) + ":")
-	} else {
+	default:
 		if b.apart() {
 			b.step("Leave both shoulders open.")
 		} else {
@@ -133,7 +143,10 @@ func (b bandWriter) hanging(s garment.Strip) []string {
 	if has(s, func(p garment.Part) bool { return p.Kind == garment.BoundOffPart }) {
 		list = append(list, "what is bound off under both its loops")
 	}
-	return append(list, "rows and steps by the edge, one whole stitch in")
+	if has(s, func(p garment.Part) bool { return p.Kind == garment.SlopePart || p.Kind == garment.StraightPart }) {
+		list = append(list, "rows and steps by the edge, one whole stitch in")
+	}
+	return list
 }
 
 // beyond says that a strip has needles that the bed has not.
@@ -154,7 +167,7 @@ func (b bandWriter) table(s garment.Strip) {
 	for _, p := range s.Parts {
 		if p.Count > 0 {
 			b.para(fmt.Sprintf("      [ ] %-*s %4d  ", column, b.at(p), p.Count), fmt.Sprintf("%s: %s", b.from(p), b.how(p)))
-		} else if !b.apart() {
+		} else if p.Kind == garment.SeamPart && (!b.apart() || b.opens()) {
 			b.para(fmt.Sprintf("          %-*s %4s  ", column, "", ""), b.from(p)+" lies here")
 		}
 	}
@@ -190,13 +203,21 @@ func (b bandWriter) from(p garment.Part) string {
 		}
 		return p.Piece + ", the middle"
 	case garment.LivePart, garment.BoundOffPart:
+		if isFront(p) {
+			return p.Piece + ", the level part at the front edge"
+		}
 		return p.Piece + ", the middle"
+	case garment.EndPart:
+		return b.endOf(p)
+	}
+	if isFront(p) {
+		return b.ofFront(p)
 	}
 	half := shaping.LeftHalf
 	if p.Side == shaping.Right {
 		half = shaping.RightHalf
 	}
-	down := (p.Side == shaping.Left) != b.inTheRound()
+	down := (p.Side == shaping.Left) == (b.work.Place == shaping.Bed)
 	what := "the steps up from the middle"
 	switch {
 	case p.Kind == garment.StraightPart && down:
@@ -211,14 +232,13 @@ func (b bandWriter) from(p garment.Part) string {
 
 // knit says what is done when a strip is picked up.
 func (b bandWriter) knit(s garment.Strip) []string {
-	if b.inTheRound() {
-		return b.knitRound(s)
+	if b.work.Place == shaping.Hand {
+		return b.knitInHand(s)
 	}
-	steps := []string{
-		fmt.Sprintf("Count: every needle of %v has a loop, %d in all.%s", s.Needles, s.Stitches, b.freed(s, " Pull the waste yarn out of the live stitches.")),
-		fmt.Sprintf("Hang weights under it. Main yarn with a tail of %s, the carriage at the right, counter to 000. Knit %s in %s.",
-			b.tail(), b.rows(b.layer()), b.voice.bandStitch()),
-	}
+	steps := []string{fmt.Sprintf("Count: every needle of %v has a loop, %d in all.%s", s.Needles, s.Stitches, b.freed(s, " Pull the waste yarn out of the live stitches."))}
+	steps = append(steps, b.buttonholes(s)...)
+	steps = append(steps, fmt.Sprintf("Hang weights under it. Main yarn with a tail of %s, the carriage at the right, counter to 000. Knit %s in %s.",
+		b.tail(), b.rows(b.layer()), b.voice.bandStitch()))
 	if !b.band.Folded {
 		return append(steps, fmt.Sprintf("Counter %03d: bind off loosely. The edge must give as much as the band.", b.layer()))
 	}
@@ -228,16 +248,18 @@ func (b bandWriter) knit(s garment.Strip) []string {
 			b.band.Rows+1, wasteRows, s.Stitches))
 }
 
-func (b bandWriter) knitRound(s garment.Strip) []string {
-	steps := []string{
-		fmt.Sprintf("Join into the round and mark its beginning: %s. Picking up does not count as a round.", plural.Sts(s.Stitches)),
-		fmt.Sprintf("Knit %s in %s.", b.rows(b.layer()), b.voice.bandStitch()),
+func (b bandWriter) knitInHand(s garment.Strip) []string {
+	count := fmt.Sprintf("Count: %s. Picking up does not count as a row; row 1 is a WS row.", plural.Sts(s.Stitches))
+	if b.inTheRound() {
+		count = fmt.Sprintf("Join into the round and mark its beginning: %s. Picking up does not count as a round.", plural.Sts(s.Stitches))
 	}
+	steps := append([]string{count}, b.buttonholes(s)...)
+	steps = append(steps, fmt.Sprintf("Knit %s in %s.", b.rows(b.layer()), b.voice.bandStitch()))
 	if !b.band.Folded {
 		return append(steps, "BO loosely in the same stitch. The edge must give as much as the band.")
 	}
 	return append(steps,
-		fmt.Sprintf("The fold: purl 1 round. Then %s as before.", b.rows(b.layer())),
+		fmt.Sprintf("The fold: %s. Then %s as before.", b.foldInHand(), b.rows(b.layer())),
 		fmt.Sprintf("Fold the band to the inside and sew its %s down live to the picked-up edge, st by st, loosely.", plural.Sts(s.Stitches)))
 }
 
@@ -252,6 +274,11 @@ func (b bandWriter) freed(s garment.Strip, text string) string {
 // last says what follows when all strips are knitted.
 func (b bandWriter) last() {
 	switch {
+	case b.opens():
+		if b.apart() {
+			b.blank()
+			b.step("Join the ends of the strips to each other.")
+		}
 	case b.inTheRound():
 	case b.apart():
 		b.blank()
@@ -259,7 +286,7 @@ func (b bandWriter) last() {
 	default:
 		b.step(fmt.Sprintf("Join %s, and with it the ends of the band.", leftOfFront))
 	}
-	if b.piece.Spec.Neck.Shape == garment.VeeNeck {
+	if b.piece.Spec.Neck.Shape == garment.VeeNeck && !b.opens() {
 		b.para("  ", "At the point of the vee the band has too many stitches for its upper edge: fold what stands off to the inside, in a mitre, and sew it down.")
 	}
 }
@@ -272,6 +299,9 @@ const (
 
 // bandJoining returns the first steps of joining where there is a band.
 func (s *setWriter) bandJoining(front *writer) []string {
+	if front.opens() {
+		return s.openedJoining(front)
+	}
 	var list []string
 	for _, band := range s.bands {
 		b := bandWriter{front, band}

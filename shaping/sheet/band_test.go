@@ -86,7 +86,7 @@ var (
 	stripHead = regexp.MustCompile(`(?m)^NECKBAND, .*$`)
 	hangOn    = regexp.MustCompile(`Hang the neck on ([LR]\d+)-([LR]\d+),`)
 	partLine  = regexp.MustCompile(`(?m)^      \[ \] (?:([LR]\d+)(?:-([LR]\d+))? +)? *(\d+)  (.*(?:\n {17,}.*)*)$`)
-	counted   = regexp.MustCompile(`Count: every needle of ([LR]\d+)-([LR]\d+) has a loop, (\d+) in all|Join into the round and mark its beginning: (\d+) sts`)
+	loopCount = regexp.MustCompile(`Count: every needle of ([LR]\d+)-([LR]\d+) has a loop, (\d+) in all|Join into the round and mark its beginning: (\d+) sts`)
 	leading   = regexp.MustCompile(`: (\d+) (?:live|bound off|over)|: (1), `)
 	andMore   = regexp.MustCompile(`live and (\d+) from`)
 	someRows  = regexp.MustCompile(`, (\d+) rows straight`)
@@ -133,7 +133,7 @@ func TestBandCanBeHung(t *testing.T) {
 // hung follows the list of one strip and returns its stitches.
 func hung(text string, hand bool) (int, error) {
 	number := func(s string) int { n, _ := strconv.Atoi(s); return n }
-	count := counted.FindStringSubmatch(strings.Join(strings.Fields(text), " "))
+	count := loopCount.FindStringSubmatch(strings.Join(strings.Fields(text), " "))
 	if count == nil {
 		return 0, fmt.Errorf("nothing is counted")
 	}
