@@ -243,8 +243,9 @@ func TestBandIsNearest(t *testing.T) {
 			}
 			// The smallest distance within which the parts can make up the rest.
 			rest := strip.Stitches - fixed
-			farthest := 0
-			for distance := 1; ; distance++ {
+			const beyond = 100
+			farthest := beyond
+			for distance := 1; distance < beyond; distance++ {
 				low, high := 0, 0
 				lower, upper = lower[:0], upper[:0]
 				for _, p := range strip.Parts {
@@ -335,12 +336,11 @@ type neckEdge struct {
 
 // neckEdgeOf measures one side of the neck, row by row.
 func neckEdgeOf(p garment.Piece, side shaping.Side) neckEdge {
-	name, other := shaping.RightHalf, shaping.LeftHalf
+	name := shaping.RightHalf
 	if side == shaping.Left {
-		name, other = other, name
+		name = shaping.LeftHalf
 	}
 	half, _ := p.Work.Panels.Panel(name)
-	twin, _ := p.Work.Panels.Panel(other)
 	inner := side.Opposite()
 	var e neckEdge
 	// The rows at which stitches go, and how many in each.
@@ -372,11 +372,7 @@ func neckEdgeOf(p garment.Piece, side shaping.Side) neckEdge {
 	}
 	last := heights[e.steps-1]
 	e.straight = head - last
-	extra := 0 // a row more than at the other half, of which the last decrease knows nothing
-	if step := half.Steps(inner); step[len(step)-1].Method == shaping.Fashioned {
-		extra = max(half.LastRow-twin.LastRow, 0)
-	}
-	if e.straight-extra < 6 {
+	if e.straight < 6 {
 		e.straight = 0
 	}
 	e.rows = head - foot - e.straight

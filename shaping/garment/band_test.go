@@ -229,6 +229,33 @@ func TestStripOfAnyParts(t *testing.T) {
 	}
 }
 
+// In the hand the left half ends a row later and may have one row more above its last
+// decrease: both sides are parted alike all the same.
+func TestSidesArePartedAlike(t *testing.T) {
+	uneven := 0
+	for tenths := 40; tenths < 160; tenths++ {
+		s := adultBanded()
+		s.Setup.On, s.Methods.Neck = shaping.Hand, garment.Pair{Several: shaping.BindOff, Single: shaping.Fashioned}
+		s.Neck.Depth = length("1 mm").Mul(tenths)
+		rows := map[garment.PartKind][]int{}
+		for _, p := range picked(t, s).Strips[0].Parts {
+			if p.Piece == "front" {
+				rows[p.Kind] = append(rows[p.Kind], p.Rows)
+			}
+		}
+		slope, straight := rows[garment.SlopePart], rows[garment.StraightPart]
+		if len(slope) != 2 || len(straight) == 1 {
+			t.Fatalf("%d mm deep: slopes of %v rows, straight %v", tenths, slope, straight)
+		}
+		if len(straight) == 2 && straight[0] != straight[1] {
+			uneven++
+		}
+	}
+	if uneven == 0 {
+		t.Error("no depth has straight rows that differ")
+	}
+}
+
 func TestNoBand(t *testing.T) {
 	set, err := garment.Pieces(adult())
 	if b, ok := set.Band(garment.Neckband); err != nil || set.Bands != nil || ok || b.Stitches() != 0 || !b.Length().IsZero() {

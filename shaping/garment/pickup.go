@@ -60,7 +60,8 @@ type Part struct {
 }
 
 // leastStraight is how many rows above the last step are told apart from the slope; fewer
-// are counted with it.
+// are counted with it. It is even, as in the hand the rows above the last decrease are at the
+// right half, while the left one may have a row more: both are parted alike.
 const leastStraight = 6
 
 // neckParts returns the parts of a piece's neck from shoulder to shoulder, beginning at one
@@ -76,23 +77,17 @@ func (j job) neckParts(p Piece, first shaping.Side, band gauge.Gauge) []Part {
 // neck point.
 func (j job) neckSide(p Piece, side shaping.Side, band gauge.Gauge) []Part {
 	half := p.shoulderPanel(side)
-	steps := half.Steps(side.Opposite())
-	later := 0
-	if n := len(steps); n > 0 && !tied(steps[n-1].Method) {
-		later = p.later(side) // a row that the other side's last decrease does not have above it
-	}
-	live := -steps.Of(shaping.Hold).Total()
+	live := -half.Steps(side.Opposite()).Of(shaping.Hold).Total()
 	if half.Parent == "" && p.flatHeld() {
 		live -= p.Widths.Flat
 	}
-	return edgeParts(Part{Piece: p.Name(), Side: side, Live: live}, p.neckStairs(side), later, p.Gauge, band)
+	return edgeParts(Part{Piece: p.Name(), Side: side, Live: live}, p.neckStairs(side), p.Gauge, band)
 }
 
 // edgeParts returns the slope of a stepped edge and the straight rows above it, what there
 // is of them, from the foot to the head. Of says to which piece and side they belong and
-// how many of the slope's stitches are live. Later is how many rows more than at a twin of
-// the edge lie above its last step: both are parted alike.
-func edgeParts(of Part, s stairs, later int, piece, band gauge.Gauge) []Part {
+// how many of the slope's stitches are live.
+func edgeParts(of Part, s stairs, piece, band gauge.Gauge) []Part {
 	rows := s.head - s.foot
 	slope, straight := of, of
 	slope.Kind, straight.Kind, straight.Live = SlopePart, StraightPart, 0
@@ -102,7 +97,7 @@ func edgeParts(of Part, s stairs, later int, piece, band gauge.Gauge) []Part {
 	slope.Steps = len(s.treads)
 	if slope.Steps > 0 {
 		straight.Rows = s.head - s.treads[slope.Steps-1].height
-		if straight.Rows-later < leastStraight {
+		if straight.Rows < leastStraight {
 			straight.Rows = 0
 		}
 	} else {
