@@ -6,6 +6,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -85,4 +86,36 @@ func ExampleSpec_Regauged() {
 	// width: 121, now 114 stitches; moves by 0.25 cm
 	// length: 107, now 114 rows; moves by 0.17 cm
 	// 186.5 g of yarn, with 10 % more 205.2 g
+}
+
+func ExampleFronts() {
+	cm := gauge.MustParseLength
+	g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(30), cm("10 cm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	right, left, err := garment.Fronts(garment.Spec{
+		Gauge:    g,
+		Body:     garment.Body{Width: cm("50 cm"), Length: cm("36 cm")},
+		Armhole:  garment.Armhole{Depth: cm("21 cm"), Inset: cm("6 cm")},
+		Neck:     garment.Neck{Shape: garment.VeeNeck, Width: cm("18 cm"), Depth: cm("24 cm")},
+		Opening:  &garment.Opening{Overlap: garment.Exactly(cm("3 cm"))},
+		Shoulder: garment.Shoulder{Drop: cm("3 cm")},
+		Methods:  garment.Methods{Neck: garment.By(shaping.Fashioned)},
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, front := range []garment.Piece{right, left} {
+		w := front.Widths
+		fmt.Printf("%s: %d stitches, neck %d, shoulder %d; outer edge at the %v, row 1 from the %v\n",
+			front.Name(), w.Body, w.Neck, w.Shoulder, front.Outer(), front.Work.Rows[0].From)
+	}
+	fmt.Println("overlap:", right.Widths.Overlap)
+	// Output:
+	// right front: 52 stitches, neck 17, shoulder 22; outer edge at the right, row 1 from the right
+	// left front: 52 stitches, neck 17, shoulder 22; outer edge at the left, row 1 from the left
+	// overlap: 6
 }

@@ -1,6 +1,7 @@
 package garment_test
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"testing"
@@ -130,6 +131,88 @@ func TestOverlapWiderThanTheFlatPart(t *testing.T) {
 		}
 	}
 }
+
+// A neck of decreases with a flat part, which is held: in the hand the left front holds it at
+// the row where the neck begins and the right one a row later, and neither decreases before
+// the second row after that; the decreases are on the same right-side rows.
+func TestFlatPartBesideDecreases(t *testing.T) {
+	for _, on := range []shaping.Place{shaping.Bed, shaping.Hand} {
+		for _, by := range []garment.Pair{garment.By(shaping.Fashioned), {Several: shaping.Fashioned, Single: shaping.Fashioned}} {
+			s := adultCardigan()
+			s.Setup.On, s.Methods.Neck = on, by
+			s.Neck = garment.Neck{Shape: garment.PathNeck, Width: s.Neck.Width, Depth: length("12 cm"), Flat: given("9 cm"), Path: "M 0 30 L 20 20 V 0"}
+			made, err := bothFronts(s)
+			if err != nil {
+				t.Fatal(err)
+			}
+			var decreased [][]int
+			for _, p := range []garment.Piece{made.right, made.left} {
+				later := 0
+				if on == shaping.Hand && p.Name() == "right front" {
+					later = 1
+				}
+				steps := p.Work.Panels[0].Steps(p.Outer().Opposite())
+				want := shaping.Step{Row: p.Heights.NeckStart() + 1 + later, Stitches: -7, Method: shaping.Hold} // 20 less 6, half
+				if diff := cmp.Diff(want, steps[0]); diff != "" || p.Cloth.Rows() != p.Heights.Top()+later {
+					t.Errorf("%v, %v, %s of %d rows, first step (-want +got):\n%s", on, by, p.Name(), p.Cloth.Rows(), diff)
+				}
+				checkSteps(t, p)
+				var rows []int
+				for _, step := range steps[1:] {
+					rows = append(rows, step.Row)
+				}
+				decreased = append(decreased, rows)
+			}
+			if diff := cmp.Diff(decreased[0], decreased[1]); diff != "" || len(decreased[0]) == 0 {
+				t.Errorf("%v, %v: decreases (-right +left):\n%s", on, by, diff)
+			}
+		}
+	}
+}
+
+// Fronts that widen at their outer edges lie evenly where they are widest: the right one to
+// the needle, the left one, its reflection, to one needle. A bed that has no needle for that
+// is refused, and what the refusal names fits.
+func TestWideningFrontsOnTheBed(t *testing.T) {
+	for _, c := range []struct {
+		hem, body       string
+		cast, widest    int
+		right, left     shaping.Span
+		needles, tooFew int // of the bed
+	}{
+		{"40 cm", "44 cm", 41, 45, spanOf(shaping.L(22), shaping.R(23)), spanOf(shaping.L(22), shaping.R(23)), 46, 44},
+		{"40 cm", "43 cm", 41, 44, spanOf(shaping.L(22), shaping.R(22)), spanOf(shaping.L(21), shaping.R(23)), 46, 44},
+		{"41 cm", "44 cm", 42, 45, spanOf(shaping.L(22), shaping.R(23)), spanOf(shaping.L(23), shaping.R(22)), 46, 44},
+	} {
+		s := unitGauge(88, 60, 20, 0, 20, 20)
+		s.Body.Width, s.Body.Hem = length(c.body).Mul(2), length(c.hem).Mul(2)
+		s.Seam.Stitches, s.Opening, s.Setup.Needles = 1, &garment.Opening{}, c.needles
+		made, err := bothFronts(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if w := made.right.Widths; w.CastOn != c.cast || w.Widest() != c.widest {
+			t.Fatalf("%d to %d stitches, want %d to %d", w.CastOn, w.Widest(), c.cast, c.widest)
+		}
+		if right, left := made.right.Cloth.Needles(), made.left.Cloth.Needles(); right != c.right || left != c.left {
+			t.Errorf("hem of %s: on %v and %v, want %v and %v", c.hem, right, left, c.right, c.left)
+		}
+		s.Setup.Needles = c.tooFew
+		_, err = bothFronts(s)
+		var refusal *garment.Error
+		if !errors.As(err, &refusal) || !errors.Is(err, garment.ErrBed) {
+			t.Fatalf("a bed of %d needles: %v", c.tooFew, err)
+		}
+		for field, l := range curesOf(refusal) {
+			lengths[field](&s, length(l))
+			if _, err := bothFronts(s); err != nil {
+				t.Errorf("%v\nwith %s: %v", refusal, l, err)
+			}
+		}
+	}
+}
+
+func spanOf(first, last shaping.Needle) shaping.Span { return shaping.Span{First: first, Last: last} }
 
 // Pieces that do not belong together: two fronts of other rows, of other steps, and fronts
 // that do not make up the back.

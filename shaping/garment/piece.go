@@ -73,7 +73,9 @@ const (
 	CuffToUnderarm  = "cuff to underarm"
 )
 
-// Edge is one drawn edge and the schedule that follows it.
+// Edge is one drawn edge and the schedule that follows it. A neck's is that of its curve: what
+// is flat in the middle is not part of it, though one of two fronts takes off its share with
+// the first step.
 type Edge struct {
 	Name      string // such as NeckEdge
 	Panel     string // where its first step lies

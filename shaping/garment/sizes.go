@@ -15,21 +15,26 @@ func (f *trunk) sizes() []Size {
 	// across is a width of the front, or of one of two its part.
 	across := func(name string, asked gauge.Length, stitches int, why string) Size {
 		if f.outer.IsValid() {
-			asked, stitches, why = halfLength(asked.Sub(s.overlap())), f.own(stitches), "half of what the overlap leaves of both fronts"
+			asked, stitches, why = halfLength(asked.Sub(s.overlap())), f.own(stitches), "a whole number of stitches in each front beside the overlap"
 		}
 		return f.wide(name, asked, stitches, why)
+	}
+	// Rows that are even for one reason in halves are so for another in two fronts.
+	neckDepth, height := "even, so that a half ends at its outer edge", "even, so that the half at the right goes on with the yarn"
+	if f.outer.IsValid() {
+		neckDepth, height = "even, so that the front ends at its outer edge", "even, as that of the back"
 	}
 	sizes := []Size{
 		across("width", s.Body.Width, w.Body-2*w.Seam, ""),
 		f.high("length", s.Body.Length, h.Underarm, "what armhole and shoulder leave of the whole height"),
 		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
 		across("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
-		f.high("neckDepth", f.opening.Depth, h.Neck, "even, so that a half ends at its outer edge"),
+		f.high("neckDepth", f.opening.Depth, h.Neck, neckDepth),
 		f.wide("shoulder", shoulder, w.Shoulder-w.Seam, "what neck and armholes leave of the body"),
 		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
 	}
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
-	sizes = append(sizes, f.high("height", whole, h.Top(), "even, so that the half at the right goes on with the yarn"))
+	sizes = append(sizes, f.high("height", whole, h.Top(), height))
 	if !s.Body.Hem.IsZero() {
 		sizes = append(sizes, across("hem", s.Body.Hem, w.CastOn-2*w.Seam, sideParity(w)))
 	}

@@ -20,8 +20,8 @@ func rightFront() order.Outline {
 	}
 }
 
-// The shoulder held at the outer edge comes back for the closing row, the neck stays held to
-// the end.
+// The shoulder held at the outer edge comes back for the closing row, neck and underarm stay
+// held to the end.
 func TestBodyWithAShoulder(t *testing.T) {
 	w, err := order.Arrange(rightFront())
 	if err != nil {
@@ -30,11 +30,12 @@ func TestBodyWithAShoulder(t *testing.T) {
 	last := w.Rows[7]
 	span := func(first, last shaping.Needle) shaping.Span { return shaping.Span{First: first, Last: last} }
 	want := shaping.Row{
-		Row: 8, Panel: shaping.Body, From: shaping.Left, Knit: span(shaping.L(1), shaping.R(5)),
-		Before: []shaping.Action{{Do: shaping.DoReturn, Needles: span(shaping.R(2), shaping.R(5))}},
+		Row: 8, Panel: shaping.Body, From: shaping.Left, Knit: span(shaping.L(2), shaping.R(4)),
+		Before: []shaping.Action{{Do: shaping.DoReturn, Needles: span(shaping.R(1), shaping.R(4))}},
 		After: []shaping.Action{
-			{Do: shaping.DoWaste, Needles: span(shaping.L(1), shaping.R(5))},
-			{Do: shaping.DoWaste, Needles: span(shaping.L(4), shaping.L(2))},
+			{Do: shaping.DoWaste, Needles: span(shaping.L(2), shaping.R(4))},
+			{Do: shaping.DoWaste, Needles: span(shaping.L(5), shaping.L(3))},
+			{Do: shaping.DoWaste, Needles: span(shaping.R(5), shaping.R(5))},
 		},
 	}
 	if diff := cmp.Diff(want, last); diff != "" {
@@ -61,7 +62,7 @@ func TestBodyWithAShoulderReflected(t *testing.T) {
 	}
 	o := rightFront()
 	o.Name, o.Carriage, o.Outer = shaping.LeftFront, shaping.Left, shaping.Left
-	o.Panels = mirror.AxisFor(9).Tree(o.Panels)
+	o.Panels = mirror.AxisFor(10).Tree(o.Panels)
 	left, err := order.Arrange(o)
 	if err != nil {
 		t.Fatal(err)
@@ -91,7 +92,7 @@ func TestBodyWithoutItsClosingRow(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := cloth.Height(shaping.R(5)); got != 3 {
-		t.Errorf("the outermost wale is %d high without a closing row", got)
+	if got := cloth.Height(shaping.R(4)); got != 3 {
+		t.Errorf("the outermost wale of the shoulder is %d high without a closing row", got)
 	}
 }

@@ -31,7 +31,10 @@ func (b bedVoice) materials() []string {
 	needles := b.work.Panels[0].Needles
 	bed := b.piece.Spec.Setup.BedNeedles()
 	odd := ""
-	if needles.Len()%2 == 1 {
+	switch evenly := needles == shaping.Centred(needles.Len()); {
+	case !evenly:
+		odd = ", so that the piece lies evenly where it is widest"
+	case needles.Len()%2 == 1:
 		odd = "; of an odd number one more lies on the right"
 	}
 	return []string{

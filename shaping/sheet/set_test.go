@@ -63,7 +63,17 @@ func invented() []garment.Check {
 
 // Each piece can be knitted from its part of the page.
 func TestSetIsEnough(t *testing.T) {
-	text, set := writeSet(t, jumper())
+	for name, set := range map[string]struct {
+		spec    garment.Spec
+		joining int // steps
+	}{"jumper": {jumper(), 5}, "cardigan": {cardigan(), 5}} {
+		t.Run(name, func(t *testing.T) { checkSet(t, set.spec, set.joining) })
+	}
+}
+
+func checkSet(t *testing.T, s garment.Spec, joining int) {
+	t.Helper()
+	text, set := writeSet(t, s)
 	parts := strings.Split(text, "\nPIECE ")[1:]
 	if len(parts) != len(set.Pieces) {
 		t.Fatalf("%d parts for %d pieces", len(parts), len(set.Pieces))
@@ -76,8 +86,8 @@ func TestSetIsEnough(t *testing.T) {
 			t.Errorf("part %d does not begin with %q", i+1, head)
 		}
 	}
-	if before := text[:strings.Index(text, "\nPIECE ")]; strings.Count(before, "\n  [ ] ") != 5 {
-		t.Errorf("not five steps of joining:\n%s", before)
+	if before := text[:strings.Index(text, "\nPIECE ")]; strings.Count(before, "\n  [ ] ") != joining {
+		t.Errorf("not %d steps of joining:\n%s", joining, before)
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
@@ -29,14 +30,8 @@ func TestShapesAreTrue(t *testing.T) {
 				if edge.Name == garment.ShoulderEdge || len(edge.Schedule) == 0 {
 					continue
 				}
-				said := regexp.MustCompile(" " + edge.Name + `: \d+ stitch(?:es)?(?: more)? at each side\. (.+?)\. Off the drawn line`).FindStringSubmatch(text)
-				if said == nil {
-					rt.Fatalf("%s: nothing is said of the %s:\n%s", name, edge.Name, text)
-				}
 				read[edge.Name]++
-				if diff := cmp.Diff(workedAt(piece, edge), readSteps(rt, said[1], edge.Panel == shaping.LeftHalf || edge.Panel == shaping.Body && edge.Side == shaping.Left)); diff != "" {
-					rt.Errorf("%s, %s at the %v (-worked +said):\n%s\n%s", name, edge.Name, edge.Side, said[1], diff)
-				}
+				checkSpoken(rt, text, piece, edge, edge.Panel == shaping.LeftHalf || edge.Panel == shaping.Body && edge.Side == shaping.Left)
 			}
 		}
 	}
@@ -50,6 +45,42 @@ func TestShapesAreTrue(t *testing.T) {
 		if read[name] == 0 {
 			t.Errorf("no %s was read", name)
 		}
+	}
+}
+
+// checkSpoken compares what is said of an edge with its steps; left means that it is the
+// second of two.
+func checkSpoken(rt rapid.TB, text string, piece garment.Piece, edge garment.Edge, left bool) {
+	said := regexp.MustCompile(" " + edge.Name + `: \d+ stitch(?:es)?(?: more)? at (?:each side|the (?:left|right) edge(?:, the first \d+ of them level)?)\. (.+?)\. Off the drawn line`).FindStringSubmatch(text)
+	if said == nil {
+		rt.Fatalf("%s: nothing is said of the %s:\n%s", piece.Name(), edge.Name, text)
+	}
+	if diff := cmp.Diff(workedAt(piece, edge), readSteps(rt, said[1], left)); diff != "" {
+		rt.Errorf("%s, %s at the %v (-worked +said):\n%s\n%s", piece.Name(), edge.Name, edge.Side, said[1], diff)
+	}
+}
+
+// The shapes of two fronts are said with the edge where they are, those of their necks with
+// the flat part.
+func TestShapesOfFrontsAreTrue(t *testing.T) {
+	read := map[string]int{}
+	rapid.Check(t, func(rt *rapid.T) {
+		both, ok := fronts(gen.CardiganSpec(gauge.MustParseLength("1 mm")).Draw(rt, "spec"))
+		if !ok {
+			return
+		}
+		for _, piece := range both {
+			text := strings.Join(strings.Fields(sheetOfPiece(t, piece)), " ")
+			for _, edge := range piece.Edges {
+				if edge.Name != garment.ShoulderEdge && len(edge.Schedule) > 0 {
+					read[edge.Name]++
+					checkSpoken(rt, text, piece, edge, false)
+				}
+			}
+		}
+	})
+	if read[garment.NeckEdge] == 0 || read[garment.ArmholeEdge] == 0 {
+		t.Errorf("read were %v", read)
 	}
 }
 
@@ -71,7 +102,7 @@ func workedAt(piece garment.Piece, edge garment.Edge) []said {
 		for _, step := range p.Steps(edge.Side).Between(1, last) {
 			way := map[shaping.Method]string{shaping.Hold: "on hold", shaping.BindOff: "bound off"}[step.Method]
 			switch {
-			case step.Row < first && (way == "" || !outer):
+			case step.Row < first && (way == "" || !outer) && !(edge.Name == garment.NeckEdge && piece.Outer().IsValid()):
 				continue // of the stretch below
 			case way != "":
 			case step.Stitches > 0:
