@@ -147,6 +147,7 @@ func TestOddStitch(t *testing.T) {
 		{"round", nil, []string{"front seam right"}},
 		{"round, in the hand", []change{inHand}, []string{"back seam left"}},
 		{"round, apart", []change{narrow}, []string{"front seam right", "back seam left"}},
+		{"round, the back without a flat middle", []change{backNeck("2.5 cm", "0 cm")}, []string{"front seam right"}},
 		{"vee", []change{vee}, []string{"front point"}},
 		{"vee, in the hand", []change{vee, inHand}, []string{"front point"}},
 		{"vee with a stitch in its middle", []change{vee, oddBody}, []string{"front seam right"}},
