@@ -359,3 +359,31 @@ func TestPublishedCrewOpened(t *testing.T) {
 		}
 	}
 }
+
+// The cardigans of measured bodies, on the bed and in the hand, with a round neck and a vee:
+// their pieces fit each other. Bodies and source are those of internal/bodies.
+func TestCardigansOfPercentiles(t *testing.T) {
+	for _, b := range percentiles(t) {
+		for _, on := range []shaping.Place{shaping.Bed, shaping.Hand} {
+			for _, shape := range []garment.NeckShape{garment.RoundNeck, garment.VeeNeck} {
+				s := b.Jumper(newGauge("22", "30", "10 cm"))
+				s.Setup.On, s.Opening = on, &garment.Opening{Overlap: given("3 cm")}
+				if shape == garment.VeeNeck {
+					s.Neck.Shape, s.Neck.Depth, s.Neck.Flat = shape, s.Armhole.Depth, garment.Optional{}
+					s.Methods.Neck = garment.By(shaping.Fashioned)
+				}
+				set, err := garment.Pieces(s)
+				if err != nil {
+					t.Errorf("%s, %v, %v neck: %v", b.Name, on, shape, err)
+					continue
+				}
+				for _, f := range set.Failed() {
+					t.Errorf("%s, %v, %v neck: %s", b.Name, on, shape, f.Says)
+				}
+				if c := checkOf(t, set, "fronts"); !c.Passed || len(set.Pieces) != 5 {
+					t.Errorf("%s, %v, %v neck: %d pieces, %s", b.Name, on, shape, len(set.Pieces), c.Says)
+				}
+			}
+		}
+	}
+}

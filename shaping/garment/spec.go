@@ -316,7 +316,7 @@ const DefaultNeedles = 200
 type Setup struct {
 	On       shaping.Place `json:"on,omitzero"`       // default the bed
 	Needles  int           `json:"needles,omitzero"`  // of the bed; default 200
-	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1; default right, and in the hand always
+	Carriage shaping.Side  `json:"carriage,omitzero"` // at row 1, but of two fronts, see [Fronts]; default right, and in the hand always
 }
 
 // place returns where the piece is knitted, the bed if left open.
