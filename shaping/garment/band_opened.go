@@ -86,14 +86,17 @@ func (j job) frontBand(edge Part, neck Band) (Band, error) {
 		return Band{}, err
 	}
 	end := Part{Piece: Neckband, Side: edge.Side, Kind: EndPart, Rows: neck.layer(), Length: neck.Gauge.Height(neck.layer())}
-	end.Wanted = b.Gauge.Stitches(end.Length)
-	parts := []Part{edge, end}
-	if name == LeftFrontBand {
-		slices.Reverse(parts)
-	}
-	strip, err := j.strip(edge.Piece, parts, b.Grid)
+	end.Wanted = b.Gauge.StitchesAlong(end.Rows, neck.Gauge)
+	// Both fronts' parts are made whole in the same order, so that they get the same.
+	strip, err := j.strip(edge.Piece, []Part{edge, end}, b.Grid)
 	if err != nil {
 		return Band{}, err
+	}
+	if name == LeftFrontBand {
+		slices.Reverse(strip.Parts)
+		if j.place == shaping.Bed {
+			strip.hang()
+		}
 	}
 	b.Strips = []Strip{strip}
 	return b, j.placeButtons(b, j.buttonMargin())
@@ -163,7 +166,7 @@ func (j job) frontEdge(front Piece) Part {
 		rows = front.Cloth.Height(front.Work.Panels[0].Needles.End(front.Outer().Opposite()))
 	}
 	p := Part{Piece: front.Name(), Side: front.Outer(), Kind: EdgePart, Rows: rows, Length: front.Gauge.Height(rows)}
-	p.Wanted = j.bandGauge().Stitches(p.Length)
+	p.Wanted = j.bandGauge().StitchesAlong(rows, front.Gauge)
 	return p
 }
 

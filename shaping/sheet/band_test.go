@@ -84,12 +84,12 @@ func ofBands(text string) string {
 
 var (
 	stripHead = regexp.MustCompile(`(?m)^NECKBAND, .*$`)
-	hangOn    = regexp.MustCompile(`Hang the neck on ([LR]\d+)-([LR]\d+),`)
+	hangOn    = regexp.MustCompile(`Hang [a-z ]+ on ([LR]\d+)-([LR]\d+),`)
 	partLine  = regexp.MustCompile(`(?m)^      \[ \] (?:([LR]\d+)(?:-([LR]\d+))? +)? *(\d+)  (.*(?:\n {17,}.*)*)$`)
-	loopCount = regexp.MustCompile(`Count: every needle of ([LR]\d+)-([LR]\d+) has a loop, (\d+) in all|Join into the round and mark its beginning: (\d+) sts`)
+	loopCount = regexp.MustCompile(`Count: every needle of ([LR]\d+)-([LR]\d+) has a loop, (\d+) in all|(?:Join into the round and mark its beginning|Count): (\d+) sts`)
 	leading   = regexp.MustCompile(`: (\d+) (?:live|bound off|over)|: (1), `)
 	andMore   = regexp.MustCompile(`live and (\d+) from`)
-	someRows  = regexp.MustCompile(`, (\d+) rows straight`)
+	someRows  = regexp.MustCompile(`, (\d+) rows(?: straight| up| down|: | through)`)
 	ratioSaid = regexp.MustCompile(`(\d+) in (?:each row|(?:every )?(\d+) rows)(?:, (\d+) times)?`)
 )
 
@@ -125,6 +125,50 @@ func TestBandCanBeHung(t *testing.T) {
 		b, _ := set.Band(garment.Neckband)
 		if all := strings.ReplaceAll(out.String(), "\n", " "); sum != b.Stitches() || !strings.Contains(strings.Join(strings.Fields(all), " "), fmt.Sprintf("The neckband, %d stitches: see NECKBAND", sum)) {
 			rt.Fatalf("%d stitches hung, the band has %d", sum, b.Stitches())
+		}
+	})
+	t.Logf("%d strips hung", strips)
+}
+
+var bandHead = regexp.MustCompile(`(?m)^(?:NECKBAND|RIGHT FRONT BAND|LEFT FRONT BAND|BAND ALONG FRONTS AND NECK)(?:, .*)?\n`)
+
+// The bands of two fronts are hung and counted in the same way.
+func TestOpenedBandsCanBeHung(t *testing.T) {
+	strips := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		step := gauge.MustParseLength("1 mm")
+		s := gen.CardiganSpec(step).Draw(rt, "spec")
+		s.Sleeve, s.Band = nil, gen.BandSpec(step).Draw(rt, "its band")
+		set, err := garment.Pieces(s)
+		if err != nil {
+			return
+		}
+		var out bytes.Buffer
+		if err := sheet.WriteSet(&out, set); err != nil {
+			rt.Fatal(err)
+		}
+		want := map[int]int{}
+		for _, b := range set.Bands {
+			for _, strip := range b.Strips {
+				want[strip.Stitches]++
+			}
+		}
+		_, pages, _ := strings.Cut(out.String(), "EVERY STITCH")
+		for _, text := range bandHead.Split(pages, -1)[1:] {
+			if !loopCount.MatchString(strings.Join(strings.Fields(text), " ")) {
+				continue // the page's head
+			}
+			n, err := hung(text, s.Setup.On == shaping.Hand)
+			if err != nil {
+				rt.Fatalf("%v\n%s", err, text)
+			}
+			strips++
+			if want[n]--; want[n] == 0 {
+				delete(want, n)
+			}
+		}
+		if len(want) > 0 {
+			rt.Fatalf("strips that are not on the page: %v", want)
 		}
 	})
 	t.Logf("%d strips hung", strips)
