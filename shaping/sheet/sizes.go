@@ -1,0 +1,570 @@
+package sheet
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/sizes"
+)
+
+// mostSideBySide is how many sizes stand side by side: a reader finds the fourth number in
+// brackets, hardly the ninth.
+const mostSideBySide = 6
+
+// ErrSizes is returned for sizes that package sizes has not planned.
+var ErrSizes = errors.New("sheet: no sizes, or some that were not planned: make them with package sizes")
+
+// WriteSizes writes the counts of a garment in several sizes side by side, in the manner of
+// printed patterns: "cast on 98 (106, 114, 124)". The sizes come first, what was filled in
+// for missing measurements, and then each piece in short. It is an overview: [WriteSet]
+// writes the instructions of one size. Of more than six sizes, as many as can be side by
+// side come together, and then the next. It returns the first error of w, and [ErrSizes].
+func WriteSizes(w io.Writer, r sizes.Range) error {
+	if !planned(r) {
+		return ErrSizes
+	}
+	p := &page{w: w}
+	parts := sideBySide(r)
+	for i, part := range parts {
+		if i > 0 {
+			p.blank()
+			p.line("%s", strings.Repeat("=", width))
+		}
+		newSizesWriter(p, part).write()
+	}
+	return p.err
+}
+
+// planned reports whether all sizes have pieces that were made.
+func planned(r sizes.Range) bool {
+	return len(r.Sizes) > 0 && !slices.ContainsFunc(r.Sizes, func(s sizes.Size) bool {
+		return len(s.Set.Pieces) == 0 || slices.ContainsFunc(s.Set.Pieces, func(p garment.Piece) bool { return !made(p) })
+	})
+}
+
+// sideBySide parts the sizes into as few parts as can be, about equally many in each.
+func sideBySide(r sizes.Range) []sizes.Range {
+	n := len(r.Sizes)
+	count := (n + mostSideBySide - 1) / mostSideBySide
+	var parts []sizes.Range
+	for i := range count {
+		parts = append(parts, r.Part(i*n/count, (i+1)*n/count))
+	}
+	return parts
+}
+
+// sizesWriter writes sizes that stand side by side.
+type sizesWriter struct {
+	*page
+	sizes []sizes.Size
+	style garment.Spec
+	names []string
+	one   *writer // of the first piece, for what is the same in all sizes
+	hand  bool
+}
+
+func newSizesWriter(p *page, r sizes.Range) *sizesWriter {
+	first := r.Sizes[0].Set.Pieces[0]
+	return &sizesWriter{page: p, sizes: r.Sizes, style: r.Style.Spec, names: r.Names(), one: newWriter(p, first), hand: first.Work.Place == shaping.Hand}
+}
+
+func (s *sizesWriter) write() {
+	title := clean(s.style.Title)
+	if title == "" {
+		title = "A garment"
+	}
+	s.line("%s", title)
+	s.para("", "Sizes "+s.bracketed(s.named())+".")
+	s.blank()
+	s.reading()
+	s.measures()
+	s.filledIn()
+	s.lookAt()
+	s.heading("Gauge")
+	s.para("  ", gaugeText(s.sizes[0].Set.Pieces[0])+".")
+	counts := sizes.Range{Sizes: s.sizes}.Counts()
+	for _, piece := range counts {
+		if piece.Name == shaping.LeftSleeve {
+			continue // said with the right one
+		}
+		s.piece(piece)
+	}
+}
+
+// named returns the names of the sizes, each of which stays on one line.
+func (s *sizesWriter) named() []string {
+	var names []string
+	for _, name := range s.names {
+		names = append(names, strings.ReplaceAll(name, " ", noBreak))
+	}
+	return names
+}
+
+// bracketed writes the first of several values and the others in brackets.
+func (s *sizesWriter) bracketed(values []string) string {
+	if len(values) == 1 {
+		return values[0]
+	}
+	return fmt.Sprintf("%s (%s)", values[0], strings.Join(values[1:], ", "))
+}
+
+// side writes values side by side, those that are alike once; they stay on one line.
+func (s *sizesWriter) side(values []string) string {
+	if !slices.ContainsFunc(values, func(v string) bool { return v != values[0] }) {
+		return values[0]
+	}
+	return strings.ReplaceAll(s.bracketed(values), " ", noBreak)
+}
+
+// dash stands for what a size does not have.
+const dash = "-"
+
+// numbers writes counts side by side.
+func (s *sizesWriter) numbers(values []int) string { return s.written(values, "%d") }
+
+func (s *sizesWriter) written(values []int, form string) string {
+	var texts []string
+	for _, n := range values {
+		if n == sizes.None {
+			texts = append(texts, dash)
+		} else {
+			texts = append(texts, fmt.Sprintf(form, n))
+		}
+	}
+	return s.side(texts)
+}
+
+// stitches writes counts of stitches side by side.
+func (s *sizesWriter) stitches(values []int) string {
+	if !slices.ContainsFunc(values, func(n int) bool { return n != 1 && n != sizes.None }) {
+		return s.numbers(values) + " stitch"
+	}
+	return s.numbers(values) + " stitches"
+}
+
+// reading says how the page is read.
+func (s *sizesWriter) reading() {
+	text := ""
+	if len(s.sizes) > 1 {
+		text = fmt.Sprintf("The first number is that of size %s, those in brackets are of %s, in this order; one without brackets is the same for all. %s stands where a size has none, 0 times where it leaves a line out. Ring the numbers of your size before you begin. ",
+			s.named()[0], and(s.named()[1:]), "A dash")
+	}
+	if s.hand {
+		text += "A row named for a step is that before which it is worked, seen on the right side at the right edge; at the left edge what is bound off or held may come a row later."
+	} else {
+		text += "A reading is that of the row counter before the step, at the right edge or in the right half; at the left edge what is bound off or held may come a row before or after."
+	}
+	s.para("", text+" This is an overview: the instructions of each size say every row.")
+}
+
+// and lists names: "A, B and C".
+func and(names []string) string {
+	if len(names) == 1 {
+		return names[0]
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
+
+// lengths writes a length of each size side by side, in the unit of the style; ok is false
+// if no size has it.
+func (s *sizesWriter) lengths(of func(sizes.Size) gauge.Length) (text string, ok bool) {
+	unit := s.style.Units
+	var texts []string
+	for _, size := range s.sizes {
+		l := of(size)
+		if l.IsZero() {
+			texts = append(texts, dash)
+			continue
+		}
+		ok = true
+		texts = append(texts, strings.TrimSuffix(s.one.length(l), " "+unit.String()))
+	}
+	return s.side(texts) + noBreak + unit.String(), ok
+}
+
+// measures writes what the sizes fit and how large they become.
+func (s *sizesWriter) measures() {
+	s.heading("Measurements")
+	for _, m := range sizeMeasures() {
+		if text, ok := s.lengths(m.of); ok {
+			s.para(fmt.Sprintf("  %-28s  ", m.name), text)
+		}
+	}
+}
+
+// sizeMeasure is a length of a size.
+type sizeMeasure struct {
+	name string
+	of   func(sizes.Size) gauge.Length
+}
+
+// sizeMeasures are those that a knitter chooses her size by.
+func sizeMeasures() []sizeMeasure {
+	knitted := func(piece, name string) func(sizes.Size) gauge.Length {
+		return func(size sizes.Size) gauge.Length {
+			p, _ := size.Set.Piece(piece)
+			return (&writer{piece: p}).knitted(name)
+		}
+	}
+	return []sizeMeasure{
+		{"to fit a chest of", func(size sizes.Size) gauge.Length { return size.Body.Chest }},
+		{"finished, round the chest", func(size sizes.Size) gauge.Length {
+			return knitted(shaping.Front, "width")(size).Add(knitted(shaping.Back, "width")(size))
+		}},
+		{"length, hem to neck point", knitted(shaping.Back, "height")},
+		{"length, hem to underarm", knitted(shaping.Back, "length")},
+		{"armhole depth", knitted(shaping.Back, "armhole")},
+		{"neck width, without a band", knitted(shaping.Back, "neckWidth")},
+		{"each shoulder", knitted(shaping.Back, "shoulder")},
+		{"sleeve, cuff to underarm", knitted(shaping.RightSleeve, "length")},
+		{"sleeve, round the upper arm", knitted(shaping.RightSleeve, "width")},
+		{"sleeve, round the cuff", knitted(shaping.RightSleeve, "cuff")},
+	}
+}
+
+// filledIn writes what stands for measurements that are missing, each rule once.
+func (s *sizesWriter) filledIn() {
+	var rules []sizes.Filled
+	for _, size := range s.sizes {
+		for _, f := range size.Filled {
+			if !slices.ContainsFunc(rules, func(r sizes.Filled) bool { return sameRule(r, f) }) {
+				rules = append(rules, f)
+			}
+		}
+	}
+	if len(rules) == 0 {
+		return
+	}
+	s.heading("Not measured")
+	s.para("  ", "These measurements were not given. What stands for them follows from a rule and fits no one in particular: measure, if you can.")
+	for _, rule := range rules {
+		s.para("  * ", s.rule(rule))
+	}
+}
+
+func sameRule(a, b sizes.Filled) bool {
+	return a.Key == b.Key && a.Gives == b.Gives && a.Rule == b.Rule
+}
+
+// rule says one rule and the sizes that it was used for.
+func (s *sizesWriter) rule(rule sizes.Filled) string {
+	var names []string
+	text, _ := s.lengths(func(size sizes.Size) gauge.Length {
+		for _, f := range size.Filled {
+			if sameRule(f, rule) {
+				names = append(names, strings.ReplaceAll(size.Body.Name, " ", noBreak))
+				return f.Length
+			}
+		}
+		return gauge.Length{}
+	})
+	of := ""
+	if len(names) < len(s.sizes) {
+		of = fmt.Sprintf(" (%s)", and(names))
+	}
+	key := keyWords(rule.Key)
+	switch {
+	case rule.Gives == "":
+		return fmt.Sprintf("%s%s: %s.", capital(key), of, rule.Rule)
+	case key == "":
+		return fmt.Sprintf("%s%s: %s, %s.", capital(rule.Gives), of, text, rule.Rule)
+	}
+	return fmt.Sprintf("%s%s: %s %s, %s.", capital(key), of, rule.Gives, text, rule.Rule)
+}
+
+// keyWords returns the name of a measurement for people.
+func keyWords(key string) string {
+	switch key {
+	case "upperArm":
+		return "upper arm"
+	case "fall":
+		return "fall of the shoulders"
+	case "hand", "head", "hips", "neck", "waist", "wrist", "armhole":
+		return key
+	}
+	return key
+}
+
+// lookAt writes the checks that failed.
+func (s *sizesWriter) lookAt() {
+	var says []string
+	for _, size := range s.sizes {
+		for _, c := range size.Set.Failed() {
+			says = append(says, fmt.Sprintf("Size %s: %s", size.Body.Name, clean(c.Says)))
+		}
+	}
+	if len(says) == 0 {
+		return
+	}
+	s.heading("Look at this")
+	for _, text := range says {
+		s.para("  * ", text)
+	}
+}
+
+// piece writes one piece in short.
+func (s *sizesWriter) piece(p sizes.PieceCounts) {
+	name := p.Name
+	if name == shaping.RightSleeve {
+		name = "sleeves, both alike"
+	}
+	s.heading(name)
+	if len(s.sizes) > 1 {
+		s.para("  ", "Sizes "+s.bracketed(s.named()))
+	}
+	for _, say := range []func(sizes.PieceCounts) string{
+		s.castOn, s.band, s.lowSides, s.atWaist, s.highSides, s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
+	} {
+		if text := say(p); text != "" {
+			s.para("  [ ] ", text)
+		}
+	}
+}
+
+func (s *sizesWriter) castOn(p sizes.PieceCounts) string {
+	values, _ := p.Count(sizes.CastOn)
+	return fmt.Sprintf("Cast on %s.", s.stitches(values))
+}
+
+func (s *sizesWriter) band(p sizes.PieceCounts) string {
+	values, ok := p.Count(sizes.BandRows)
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("Band: %s rows.", s.numbers(values))
+}
+
+// after names a height, in rows knitted, by the reading of the counter or the row after
+// which it comes.
+func (s *sizesWriter) after(rows []int) string {
+	if s.hand {
+		return "after row " + s.numbers(rows)
+	}
+	return "at counter " + s.written(rows, "%03d")
+}
+
+// at names the row before which something is done, or the reading there.
+func (s *sizesWriter) at(rows []int) string {
+	if s.hand {
+		return "row " + s.numbers(rows)
+	}
+	var readings []int
+	for _, row := range rows {
+		if row == 0 || row == sizes.None {
+			readings = append(readings, sizes.None)
+		} else {
+			readings = append(readings, row-1)
+		}
+	}
+	return "counter " + s.written(readings, "%03d")
+}
+
+// edge returns an edge of a piece; ok is false if no size has it.
+func edgeOf(p sizes.PieceCounts, name string) (e sizes.Edge, ok bool) {
+	i := slices.IndexFunc(p.Edges, func(e sizes.Edge) bool { return e.Name == name })
+	if i < 0 {
+		return e, false
+	}
+	return p.Edges[i], true
+}
+
+func (s *sizesWriter) lowSides(p sizes.PieceCounts) string {
+	for _, name := range []string{garment.CuffToUnderarm, garment.HemToWaist, garment.HemToUnderarm} {
+		if e, ok := edgeOf(p, name); ok {
+			return fmt.Sprintf("Sides, %s: at both edges %s.", name, s.words(e))
+		}
+	}
+	return ""
+}
+
+func (s *sizesWriter) atWaist(p sizes.PieceCounts) string {
+	values, ok := p.Count(sizes.AtWaist)
+	if !ok {
+		return ""
+	}
+	rows, _ := p.Count(sizes.ToWaist)
+	return fmt.Sprintf("Waist %s: %s.", s.after(rows), s.stitches(values))
+}
+
+func (s *sizesWriter) highSides(p sizes.PieceCounts) string {
+	e, ok := edgeOf(p, garment.WaistToUnderarm)
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("Sides, %s: at both edges %s.", e.Name, s.words(e))
+}
+
+func (s *sizesWriter) underarm(p sizes.PieceCounts) string {
+	rows, ok := p.Count(sizes.ToUnderarm)
+	if !ok {
+		return ""
+	}
+	values, _ := p.Count(sizes.AtUnderarm)
+	return fmt.Sprintf("Underarm %s: %s.", s.after(rows), s.stitches(values))
+}
+
+func (s *sizesWriter) armhole(p sizes.PieceCounts) string {
+	return s.inward(p, garment.ArmholeEdge, "Armholes")
+}
+
+func (s *sizesWriter) cap(p sizes.PieceCounts) string { return s.inward(p, garment.CapEdge, "Cap") }
+
+// inward says an edge that may take stitches off at once at the underarm.
+func (s *sizesWriter) inward(p sizes.PieceCounts, name, head string) string {
+	e, ok := edgeOf(p, name)
+	if !ok {
+		return ""
+	}
+	var parts []string
+	rows, stitches, method := make([]int, len(e.Once)), make([]int, len(e.Once)), shaping.Method(0)
+	for i, step := range e.Once {
+		rows[i], stitches[i] = sizes.None, sizes.None
+		if step.Stitches != 0 {
+			rows[i], stitches[i], method = step.Row, -step.Stitches, step.Method
+		}
+	}
+	if method != 0 {
+		parts = append(parts, fmt.Sprintf("at %s at each edge %s of %s at once", s.at(rows), doing(method, -1), s.stitches(stitches)))
+	}
+	if len(e.Words) > 0 {
+		parts = append(parts, s.words(e))
+	}
+	values, _ := p.Count(sizes.Inset)
+	return fmt.Sprintf("%s, %s at each edge in all: %s.", head, s.stitches(values), strings.Join(parts, "; then "))
+}
+
+func (s *sizesWriter) neck(p sizes.PieceCounts) string {
+	rows, ok := p.Count(sizes.NeckStart)
+	if !ok {
+		return ""
+	}
+	text := fmt.Sprintf("Neck %s: part the stitches in the middle", s.after(rows))
+	if flat, ok := p.Count(sizes.Flat); ok {
+		what := "the middle %s wait"
+		if s.style.Methods.Neck.Or(garment.By(shaping.Hold)).Several == shaping.BindOff {
+			what = "bind off the middle %s"
+		}
+		text = fmt.Sprintf("Neck %s: "+what, s.after(rows), s.stitches(flat))
+	}
+	if e, ok := edgeOf(p, garment.NeckEdge); ok {
+		text += fmt.Sprintf("; work each half by itself, at its neck edge %s", s.words(e))
+	}
+	return text + "."
+}
+
+func (s *sizesWriter) shoulder(p sizes.PieceCounts) string {
+	values, ok := p.Count(sizes.Shoulder)
+	if !ok {
+		return ""
+	}
+	text := fmt.Sprintf("Shoulders, %s each", s.stitches(values))
+	if e, ok := edgeOf(p, garment.ShoulderEdge); ok {
+		text += fmt.Sprintf(": at the outer edge %s; the last %s stay to the end", s.words(e), s.stitches(e.Last))
+	}
+	return text + "."
+}
+
+func (s *sizesWriter) top(p sizes.PieceCounts) string {
+	rows, _ := p.Count(sizes.Top)
+	text := fmt.Sprintf("Top %s", s.after(rows))
+	if flat, ok := p.Count(sizes.TopFlat); ok {
+		text += fmt.Sprintf(": %s", s.stitches(flat))
+	}
+	return text + "."
+}
+
+// words says the steps of an edge, for all sizes or for some at a time.
+func (s *sizesWriter) words(e sizes.Edge) string {
+	var said []string
+	for _, w := range e.Words {
+		part := *s
+		part.sizes, part.names = s.sizes[w.From:w.To], s.names[w.From:w.To]
+		text := part.said(w)
+		if len(part.sizes) < len(s.sizes) {
+			text = fmt.Sprintf("%s: %s", bySize(part.named()), text)
+		}
+		said = append(said, text)
+	}
+	if len(said) > 1 {
+		return "by size. " + strings.Join(said, ". ")
+	}
+	return strings.Join(said, "")
+}
+
+// bySize names some of the sizes.
+func bySize(names []string) string {
+	if len(names) == 1 {
+		return "Size " + names[0]
+	}
+	return "Sizes " + and(names)
+}
+
+// said says the steps of an edge for the sizes of the words.
+func (s *sizesWriter) said(w sizes.Words) string {
+	var lines []string
+	before := shaping.Method(0)
+	for i, l := range w.Lines {
+		text := s.sizesLine(l)
+		if way := doing(l.Method, l.Stitches[0]); l.Method != before {
+			text = way + " " + text
+			before = l.Method
+		}
+		if i == 0 {
+			text = fmt.Sprintf("from %s %s", s.at(w.Rows), text)
+		}
+		lines = append(lines, text)
+	}
+	return strings.Join(lines, "; ")
+}
+
+// doing says what becomes of stitches.
+func doing(m shaping.Method, stitches int) string {
+	switch {
+	case m == shaping.Hold:
+		return "hold"
+	case m == shaping.BindOff:
+		return "bind off"
+	case m == shaping.CastOn:
+		return "cast on"
+	case stitches > 0:
+		return "increase"
+	}
+	return "decrease"
+}
+
+// sizesLine says a run of equal steps.
+func (s *sizesWriter) sizesLine(l sizes.Line) string {
+	var stitches []int
+	for _, n := range l.Stitches {
+		stitches = append(stitches, max(n, -n))
+	}
+	text := s.stitches(stitches)
+	once := !slices.ContainsFunc(l.Times, func(n int) bool { return n != 1 })
+	switch {
+	case slices.Max(l.Every) == 0 && once:
+		return text + " once"
+	case slices.Max(l.Every) == 0:
+		return fmt.Sprintf("%s, %s times", text, s.numbers(l.Times))
+	case once:
+		return fmt.Sprintf("%s %s rows later", text, s.numbers(l.Every))
+	case slices.Max(l.Then) > 0:
+		return fmt.Sprintf("%s every %s and %s row in turn, %s times", text, s.ordinals(l.Every), s.ordinals(l.Then), s.numbers(l.Times))
+	}
+	return fmt.Sprintf("%s every %s row, %s times", text, s.ordinals(l.Every), s.numbers(l.Times))
+}
+
+// ordinals writes "2nd (4th, 4th)".
+func (s *sizesWriter) ordinals(values []int) string {
+	var texts []string
+	for _, n := range values {
+		texts = append(texts, plural.Ordinal(n))
+	}
+	return s.side(texts)
+}
