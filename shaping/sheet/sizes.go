@@ -157,10 +157,11 @@ func (s *sizesWriter) reading() {
 			s.named()[0], and(s.named()[1:]), "A dash")
 	}
 	if s.hand {
-		text += "A row named for a step is that before which it is worked, seen on the right side at the right edge; at the left edge what is bound off or held may come a row later."
+		text += "A row named for a step is that before which it is worked, at the edge that goes first"
 	} else {
-		text += "A reading is that of the row counter before the step, at the right edge or in the right half; at the left edge what is bound off or held may come a row before or after."
+		text += "A reading is that of the row counter before the step, at the edge that goes first"
 	}
+	text += ", in the half that is worked first; at the other edge and in the other half what is bound off or held may come a row before or after. The first step that your size has is worked there, whichever line it stands in."
 	s.para("", text+" This is an overview: the instructions of each size say every row.")
 }
 
@@ -319,26 +320,26 @@ func (s *sizesWriter) piece(p sizes.PieceCounts) {
 	if len(s.sizes) > 1 {
 		s.para("  ", "Sizes "+s.bracketed(s.named()))
 	}
-	for _, say := range []func(sizes.PieceCounts) string{
-		s.castOn, s.band, s.lowSides, s.atWaist, s.highSides, s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
+	for _, say := range []func(sizes.PieceCounts) []string{
+		s.castOn, s.lowSides, s.atWaist, s.highSides, s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
 	} {
-		if text := say(p); text != "" {
-			s.para("  [ ] ", text)
+		for i, text := range say(p) {
+			head := "  [ ] "
+			if i > 0 {
+				head = "        "
+			}
+			s.para(head, text)
 		}
 	}
 }
 
-func (s *sizesWriter) castOn(p sizes.PieceCounts) string {
+func (s *sizesWriter) castOn(p sizes.PieceCounts) []string {
 	values, _ := p.Count(sizes.CastOn)
-	return fmt.Sprintf("Cast on %s.", s.stitches(values))
-}
-
-func (s *sizesWriter) band(p sizes.PieceCounts) string {
-	values, ok := p.Count(sizes.BandRows)
-	if !ok {
-		return ""
+	text := []string{fmt.Sprintf("Cast on %s.", s.stitches(values))}
+	if rows, ok := p.Count(sizes.BandRows); ok {
+		text = append(text, fmt.Sprintf("The first %s rows are the band.", s.numbers(rows)))
 	}
-	return fmt.Sprintf("Band: %s rows.", s.numbers(values))
+	return text
 }
 
 // after names a height, in rows knitted, by the reading of the counter or the row after
@@ -375,54 +376,58 @@ func edgeOf(p sizes.PieceCounts, name string) (e sizes.Edge, ok bool) {
 	return p.Edges[i], true
 }
 
-func (s *sizesWriter) lowSides(p sizes.PieceCounts) string {
-	for _, name := range []string{garment.CuffToUnderarm, garment.HemToWaist, garment.HemToUnderarm} {
+func (s *sizesWriter) lowSides(p sizes.PieceCounts) []string {
+	return s.sides(p, garment.CuffToUnderarm, garment.HemToWaist, garment.HemToUnderarm)
+}
+
+func (s *sizesWriter) highSides(p sizes.PieceCounts) []string {
+	return s.sides(p, garment.WaistToUnderarm)
+}
+
+// sides says those of the stretches that there are.
+func (s *sizesWriter) sides(p sizes.PieceCounts, names ...string) []string {
+	var text []string
+	for _, name := range names {
 		if e, ok := edgeOf(p, name); ok {
-			return fmt.Sprintf("Sides, %s: at both edges %s.", name, s.words(e))
+			text = append(text, fmt.Sprintf("Sides, %s, at both edges:", name))
+			text = append(text, s.words(e)...)
 		}
 	}
-	return ""
+	return text
 }
 
-func (s *sizesWriter) atWaist(p sizes.PieceCounts) string {
+func (s *sizesWriter) atWaist(p sizes.PieceCounts) []string {
 	values, ok := p.Count(sizes.AtWaist)
 	if !ok {
-		return ""
+		return nil
 	}
 	rows, _ := p.Count(sizes.ToWaist)
-	return fmt.Sprintf("Waist %s: %s.", s.after(rows), s.stitches(values))
+	return []string{fmt.Sprintf("Waist %s: %s.", s.after(rows), s.stitches(values))}
 }
 
-func (s *sizesWriter) highSides(p sizes.PieceCounts) string {
-	e, ok := edgeOf(p, garment.WaistToUnderarm)
-	if !ok {
-		return ""
-	}
-	return fmt.Sprintf("Sides, %s: at both edges %s.", e.Name, s.words(e))
-}
-
-func (s *sizesWriter) underarm(p sizes.PieceCounts) string {
+func (s *sizesWriter) underarm(p sizes.PieceCounts) []string {
 	rows, ok := p.Count(sizes.ToUnderarm)
 	if !ok {
-		return ""
+		return nil
 	}
 	values, _ := p.Count(sizes.AtUnderarm)
-	return fmt.Sprintf("Underarm %s: %s.", s.after(rows), s.stitches(values))
+	return []string{fmt.Sprintf("Underarm %s: %s.", s.after(rows), s.stitches(values))}
 }
 
-func (s *sizesWriter) armhole(p sizes.PieceCounts) string {
+func (s *sizesWriter) armhole(p sizes.PieceCounts) []string {
 	return s.inward(p, garment.ArmholeEdge, "Armholes")
 }
 
-func (s *sizesWriter) cap(p sizes.PieceCounts) string { return s.inward(p, garment.CapEdge, "Cap") }
+func (s *sizesWriter) cap(p sizes.PieceCounts) []string { return s.inward(p, garment.CapEdge, "Cap") }
 
 // inward says an edge that may take stitches off at once at the underarm.
-func (s *sizesWriter) inward(p sizes.PieceCounts, name, head string) string {
+func (s *sizesWriter) inward(p sizes.PieceCounts, name, head string) []string {
 	e, ok := edgeOf(p, name)
 	if !ok {
-		return ""
+		return nil
 	}
-	var parts []string
+	values, _ := p.Count(sizes.Inset)
+	text := []string{fmt.Sprintf("%s, %s at each edge in all:", head, s.stitches(values))}
 	rows, stitches, method := make([]int, len(e.Once)), make([]int, len(e.Once)), shaping.Method(0)
 	for i, step := range e.Once {
 		rows[i], stitches[i] = sizes.None, sizes.None
@@ -431,97 +436,83 @@ func (s *sizesWriter) inward(p sizes.PieceCounts, name, head string) string {
 		}
 	}
 	if method != 0 {
-		parts = append(parts, fmt.Sprintf("at %s at each edge %s of %s at once", s.at(rows), doing(method, -1), s.stitches(stitches)))
+		text = append(text, fmt.Sprintf("%s: %s %s at once", s.at(rows), doing(method, -1), s.stitches(stitches)))
 	}
-	if len(e.Words) > 0 {
-		parts = append(parts, s.words(e))
-	}
-	values, _ := p.Count(sizes.Inset)
-	return fmt.Sprintf("%s, %s at each edge in all: %s.", head, s.stitches(values), strings.Join(parts, "; then "))
+	return append(text, s.words(e)...)
 }
 
-func (s *sizesWriter) neck(p sizes.PieceCounts) string {
+func (s *sizesWriter) neck(p sizes.PieceCounts) []string {
 	rows, ok := p.Count(sizes.NeckStart)
 	if !ok {
-		return ""
+		return nil
 	}
-	text := fmt.Sprintf("Neck %s: part the stitches in the middle", s.after(rows))
+	middle := "part the stitches in the middle"
 	if flat, ok := p.Count(sizes.Flat); ok {
-		what := "the middle %s wait"
+		middle = fmt.Sprintf("the middle %s wait", s.stitches(flat))
 		if s.style.Methods.Neck.Or(garment.By(shaping.Hold)).Several == shaping.BindOff {
-			what = "bind off the middle %s"
+			middle = fmt.Sprintf("bind off the middle %s", s.stitches(flat))
 		}
-		text = fmt.Sprintf("Neck %s: "+what, s.after(rows), s.stitches(flat))
 	}
+	text := []string{fmt.Sprintf("Neck %s: %s. Work each half by itself.", s.after(rows), middle)}
 	if e, ok := edgeOf(p, garment.NeckEdge); ok {
-		text += fmt.Sprintf("; work each half by itself, at its neck edge %s", s.words(e))
+		text[0] += " At its neck edge:"
+		text = append(text, s.words(e)...)
 	}
-	return text + "."
+	return text
 }
 
-func (s *sizesWriter) shoulder(p sizes.PieceCounts) string {
+func (s *sizesWriter) shoulder(p sizes.PieceCounts) []string {
 	values, ok := p.Count(sizes.Shoulder)
 	if !ok {
-		return ""
+		return nil
 	}
-	text := fmt.Sprintf("Shoulders, %s each", s.stitches(values))
-	if e, ok := edgeOf(p, garment.ShoulderEdge); ok {
-		text += fmt.Sprintf(": at the outer edge %s; the last %s stay to the end", s.words(e), s.stitches(e.Last))
+	e, ok := edgeOf(p, garment.ShoulderEdge)
+	if !ok {
+		return []string{fmt.Sprintf("Shoulders, %s each.", s.stitches(values))}
 	}
-	return text + "."
+	text := []string{fmt.Sprintf("Shoulders, %s each, at the outer edge of each half:", s.stitches(values))}
+	text = append(text, s.words(e)...)
+	return append(text, fmt.Sprintf("the last %s stay to the end", s.stitches(e.Last)))
 }
 
-func (s *sizesWriter) top(p sizes.PieceCounts) string {
+func (s *sizesWriter) top(p sizes.PieceCounts) []string {
 	rows, _ := p.Count(sizes.Top)
 	text := fmt.Sprintf("Top %s", s.after(rows))
 	if flat, ok := p.Count(sizes.TopFlat); ok {
 		text += fmt.Sprintf(": %s", s.stitches(flat))
 	}
-	return text + "."
+	return []string{text + "."}
 }
 
-// words says the steps of an edge, for all sizes or for some at a time.
-func (s *sizesWriter) words(e sizes.Edge) string {
-	var said []string
+// words says the steps of an edge line by line, for all sizes or for some at a time.
+func (s *sizesWriter) words(e sizes.Edge) []string {
+	var text []string
 	for _, w := range e.Words {
 		part := *s
 		part.sizes, part.names = s.sizes[w.From:w.To], s.names[w.From:w.To]
-		text := part.said(w)
-		if len(part.sizes) < len(s.sizes) {
-			text = fmt.Sprintf("%s: %s", bySize(part.named()), text)
+		switch {
+		case len(part.sizes) == len(s.sizes):
+		case len(part.sizes) == 1:
+			text = append(text, "SIZE "+part.named()[0])
+		default:
+			text = append(text, "SIZES "+part.bracketed(part.named()))
 		}
-		said = append(said, text)
+		text = append(text, part.said(w)...)
 	}
-	if len(said) > 1 {
-		return "by size. " + strings.Join(said, ". ")
-	}
-	return strings.Join(said, "")
+	return text
 }
 
-// bySize names some of the sizes.
-func bySize(names []string) string {
-	if len(names) == 1 {
-		return "Size " + names[0]
-	}
-	return "Sizes " + and(names)
-}
-
-// said says the steps of an edge for the sizes of the words.
-func (s *sizesWriter) said(w sizes.Words) string {
-	var lines []string
-	before := shaping.Method(0)
+// said says the steps of an edge for the sizes of the words, line by line.
+func (s *sizesWriter) said(w sizes.Words) []string {
+	var text []string
 	for i, l := range w.Lines {
-		text := s.sizesLine(l)
-		if way := doing(l.Method, l.Stitches[0]); l.Method != before {
-			text = way + " " + text
-			before = l.Method
-		}
+		when := "then"
 		if i == 0 {
-			text = fmt.Sprintf("from %s %s", s.at(w.Rows), text)
+			when = s.at(w.Rows) + ":"
 		}
-		lines = append(lines, text)
+		text = append(text, fmt.Sprintf("%s %s %s", when, doing(l.Method, slices.Max(l.Stitches)), s.sizesLine(l)))
 	}
-	return strings.Join(lines, "; ")
+	return text
 }
 
 // doing says what becomes of stitches.
@@ -541,30 +532,43 @@ func doing(m shaping.Method, stitches int) string {
 
 // sizesLine says a run of equal steps.
 func (s *sizesWriter) sizesLine(l sizes.Line) string {
-	var stitches []int
-	for _, n := range l.Stitches {
-		stitches = append(stitches, max(n, -n))
-	}
-	text := s.stitches(stitches)
+	text := s.stitches(zeroNone(l.Stitches))
 	once := !slices.ContainsFunc(l.Times, func(n int) bool { return n != 1 })
-	switch {
-	case slices.Max(l.Every) == 0 && once:
+	switch distance := slices.Max(l.Every); {
+	case distance == 0 && once:
 		return text + " once"
-	case slices.Max(l.Every) == 0:
+	case distance == 0:
 		return fmt.Sprintf("%s, %s times", text, s.numbers(l.Times))
-	case once:
-		return fmt.Sprintf("%s %s rows later", text, s.numbers(l.Every))
+	case once && slices.Max(l.Then) == 0:
+		return fmt.Sprintf("%s %s rows later", text, s.numbers(zeroNone(l.Every)))
 	case slices.Max(l.Then) > 0:
 		return fmt.Sprintf("%s every %s and %s row in turn, %s times", text, s.ordinals(l.Every), s.ordinals(l.Then), s.numbers(l.Times))
 	}
 	return fmt.Sprintf("%s every %s row, %s times", text, s.ordinals(l.Every), s.numbers(l.Times))
 }
 
-// ordinals writes "2nd (4th, 4th)".
+// zeroNone returns numbers without their signs; 0, as of a size that leaves a line out, is
+// none.
+func zeroNone(values []int) []int {
+	list := make([]int, len(values))
+	for i, n := range values {
+		list[i] = max(n, -n)
+		if n == 0 {
+			list[i] = sizes.None
+		}
+	}
+	return list
+}
+
+// ordinals writes "2nd (4th, -)".
 func (s *sizesWriter) ordinals(values []int) string {
 	var texts []string
 	for _, n := range values {
-		texts = append(texts, plural.Ordinal(n))
+		if n == 0 {
+			texts = append(texts, dash)
+		} else {
+			texts = append(texts, plural.Ordinal(n))
+		}
 	}
 	return s.side(texts)
 }

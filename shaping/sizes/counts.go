@@ -55,17 +55,19 @@ func (p PieceCounts) Count(name string) (values []int, ok bool) {
 	return nil, false
 }
 
-// Edge is one shaped edge in all sizes: that at the right of the piece, or of its right
-// half. At the left what is bound off or held may stand a row before or after.
+// Edge is one shaped edge in all sizes, at one side: neck and shoulder those of the half that
+// is worked first, armhole and cap where they begin first, the right one if both begin in the
+// same row. At the other side what is bound off or held may stand a row before or after.
 type Edge struct {
-	Name string // as of an edge of package garment
+	Name  string         // as of an edge of package garment
+	Sides []shaping.Side // of each size, where the edge lies on the piece; of a neck that of its half
 	// Once is what an armhole or a cap takes off at once at the underarm, as a step of each
 	// size; none is one of no stitches.
 	Once []shaping.Step
 	// Last is what stays of a shoulder to the end, in stitches of each size; nil for other
 	// edges.
 	Last  []int
-	Words []Words // of sizes that follow each other; those that have no such steps are in none
+	Words []Words // of sizes that follow each other; none if no size has steps
 }
 
 // Counts lays the pieces of all sizes side by side.
@@ -175,14 +177,20 @@ func edges(made []*garment.Piece) []Edge {
 		garment.CuffToUnderarm, garment.HemToWaist, garment.WaistToUnderarm, garment.HemToUnderarm,
 		garment.ArmholeEdge, garment.CapEdge, garment.NeckEdge, garment.ShoulderEdge,
 	} {
-		e := Edge{Name: name, Once: make([]shaping.Step, len(made))}
+		e := Edge{Name: name, Sides: make([]shaping.Side, len(made)), Once: make([]shaping.Step, len(made))}
 		schedules := make([]shaping.Schedule, len(made))
 		some := false
 		for i, p := range made {
-			if p != nil {
-				e.Once[i], schedules[i] = atOnce(*p, steps(*p, name))
-				some = some || len(schedules[i]) > 0 || e.Once[i].Stitches != 0
+			if p == nil {
+				continue
 			}
+			e.Sides[i] = side(*p, name)
+			steps := steps(*p, name, e.Sides[i])
+			if name == garment.ArmholeEdge || name == garment.CapEdge {
+				e.Once[i], steps = atOnce(*p, steps)
+			}
+			schedules[i] = steps
+			some = some || len(steps) > 0 || e.Once[i].Stitches != 0
 		}
 		if !some {
 			continue
@@ -202,30 +210,56 @@ func edges(made []*garment.Piece) []Edge {
 	return list
 }
 
-// steps returns the steps of an edge at the right of a piece, in rows of the piece.
-func steps(p garment.Piece, name string) shaping.Schedule {
+// side returns the side at which an edge is said.
+func side(p garment.Piece, name string) shaping.Side {
+	switch name {
+	case garment.NeckEdge, garment.ShoulderEdge:
+		for _, panel := range p.Work.Panels {
+			switch panel.Name {
+			case shaping.RightHalf:
+				return shaping.Right
+			case shaping.LeftHalf:
+				return shaping.Left
+			}
+		}
+	case garment.ArmholeEdge, garment.CapEdge:
+		right, left := steps(p, name, shaping.Right), steps(p, name, shaping.Left)
+		if len(left) > 0 && (len(right) == 0 || left[0].Row < right[0].Row) {
+			return shaping.Left
+		}
+	}
+	return shaping.Right
+}
+
+// steps returns the steps of an edge at one side of a piece, in rows of the piece.
+func steps(p garment.Piece, name string, side shaping.Side) shaping.Schedule {
 	switch name {
 	case garment.NeckEdge:
-		if half, ok := p.Work.Panels.Panel(shaping.RightHalf); ok {
-			return half.Left
-		}
-		return nil
+		half, _ := p.Work.Panels.Panel(halfAt(side))
+		return half.Steps(side.Opposite())
 	case garment.ShoulderEdge:
-		return outer(p).Between(p.ShoulderRow, last)
+		return outer(p, side).Between(p.ShoulderRow, lastRow)
 	case garment.ArmholeEdge, garment.CapEdge:
 		if (name == garment.CapEdge) != (p.Heights.Armhole == 0) {
 			return nil
 		}
 		var rest shaping.Schedule
-		sides := sideSteps(p)
-		for _, step := range outer(p).Between(1, p.ShoulderRow-1) {
-			if _, side := sides.At(step.Row); !side {
+		sides := sideSteps(p, side)
+		for _, step := range outer(p, side).Between(1, p.ShoulderRow-1) {
+			if _, ok := sides.At(step.Row); !ok {
 				rest = append(rest, step)
 			}
 		}
 		return rest
 	}
-	return sideSteps(p, name)
+	return sideSteps(p, side, name)
+}
+
+func halfAt(side shaping.Side) string {
+	if side == shaping.Left {
+		return shaping.LeftHalf
+	}
+	return shaping.RightHalf
 }
 
 // atOnce parts the step that takes the stitches of an underarm off at once from the steps of
@@ -237,31 +271,30 @@ func atOnce(p garment.Piece, steps shaping.Schedule) (shaping.Step, shaping.Sche
 	return steps[0], steps[1:]
 }
 
-// last is a row above every piece.
-const last = 1 << 20
+// lastRow is above every piece.
+const lastRow = 1 << 20
 
-// outer returns the steps at the right edge of a piece from the cast-on edge to its top.
-func outer(p garment.Piece) shaping.Schedule {
+// outer returns the steps at one outer edge of a piece from the cast-on edge to its top.
+func outer(p garment.Piece, side shaping.Side) shaping.Schedule {
 	var steps shaping.Schedule
 	for _, panel := range p.Work.Panels {
-		if panel.Name == shaping.Body || panel.Name == shaping.RightHalf {
-			steps = append(steps, panel.Right...)
+		if panel.Parent == "" || panel.Name == halfAt(side) {
+			steps = append(steps, panel.Steps(side)...)
 		}
 	}
-	slices.SortStableFunc(steps, func(a, b shaping.Step) int { return a.Row - b.Row })
 	return steps
 }
 
-// sideSteps returns the steps of the straight stretches of the right side, or of those of
-// the given names.
-func sideSteps(p garment.Piece, names ...string) shaping.Schedule {
+// sideSteps returns the steps of the straight stretches of one side, or of those of the
+// given names.
+func sideSteps(p garment.Piece, side shaping.Side, names ...string) shaping.Schedule {
 	var steps shaping.Schedule
 	for _, e := range p.Edges {
 		switch e.Name {
 		case garment.NeckEdge, garment.ArmholeEdge, garment.ShoulderEdge, garment.CapEdge:
 			continue
 		}
-		if e.Side == shaping.Right && (len(names) == 0 || slices.Contains(names, e.Name)) {
+		if e.Side == side && (len(names) == 0 || slices.Contains(names, e.Name)) {
 			steps = append(steps, e.Schedule.Shifted(e.FirstRow-1)...)
 		}
 	}

@@ -25,7 +25,7 @@
 // Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, Natick TR-15/007,
 // 2014). So the table must have
 //
-//   - chest, shoulders and backWaist;
+//   - chest, shoulders and backWaist, and for a chest below 21 in the head;
 //   - for a garment with sleeves arm or innerArm, and arm where the armholes are straight.
 //
 // Everything else may be missing. What a rule fills in then is listed in [Size.Filled], and

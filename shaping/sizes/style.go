@@ -87,7 +87,10 @@ type tape struct {
 //     (a third of the back's width: zanotowane.pl/713/7786). It is so wide at least that the
 //     edge, of twice its width and eight sevenths of its depths of front and back, is as
 //     long as the mean of head and neck (stylishknitting.com, How to knit neckline), and as
-//     the head when it is stretched.
+//     the head when it is stretched. If the head was not measured a large one stands for it:
+//     53.73 cm of children with a chest below 30 in (boys of five years and two standard
+//     deviations above their median: WHO Child Growth Standards, 2007), 60.1 cm of others
+//     (the 95th percentile of [Men]).
 //   - If the style leaves them open, the front's neck is half as deep as that base and the
 //     room of the band are wide, from 2 in (2 to 3 in: a handbook; about 3 in:
 //     chezlizzie.blogspot.com, 25 March 2021) to 8 cm (7 to 8 cm at least for adults:
@@ -120,6 +123,8 @@ func (t *tape) required() error {
 		return missing("chest", "measure it round the fullest part")
 	case b.Shoulders.IsZero():
 		return missing("shoulders", "measure across the back from shoulder point to shoulder point, as they do not follow from the chest")
+	case b.Head.IsZero() && b.Chest.Cmp(gauge.MustParseLength("21 in")) < 0:
+		return missing("head", "measure it: for so small a child no rule is safe")
 	case b.BackWaist.IsZero():
 		return missing("backWaist", "measure from the nape to the waist, as it does not follow from the chest")
 	case t.Style.Spec.Sleeve == nil:
@@ -156,12 +161,12 @@ func (t *tape) spec() garment.Spec {
 			s.Armhole.BindOff = inProportion(style.Armhole.BindOff, style.Armhole.Inset, s.Armhole.Inset)
 		}
 	}
+	s.Head, s.Hand = t.head(), b.Hand
 	t.neck(&s)
 	s.Shoulder.Drop = drop
 	if s.Sleeve != nil {
 		s.Sleeve = t.sleeve(width, depth, top)
 	}
-	s.Head, s.Hand = b.Head, b.Hand
 	t.unchecked()
 	return s
 }
@@ -250,7 +255,7 @@ func (t *tape) neck(s *garment.Spec) {
 	if back.Neck.Depth.IsZero() {
 		back.Neck.Depth = neckRise()
 	}
-	width := longer(across, t.forHead(round, s.Neck.Depth.Add(back.Neck.Depth)))
+	width := longer(across, t.forHead(s.Head, round, s.Neck.Depth.Add(back.Neck.Depth)))
 	s.Neck.Width = width
 	s.Neck.Flat = inProportion(style.Neck.Flat, style.Neck.Width, width)
 	back.Neck.Flat = inProportion(back.Neck.Flat, style.Neck.Width, width)
@@ -268,20 +273,35 @@ func (t *tape) neckBase() (across, round gauge.Length) {
 	return across, gauge.Millimetres(across.Millimetres().Mul(pi))
 }
 
-// forHead is the least width of a neck so deep in all that lets the head through: its edge
+// head returns the head that the neck must let through: a large one where it was not
+// measured. Of children up to 30 in it is that of boys of 60 months, two standard deviations
+// above the median, with which the WHO Child Growth Standards (2007) end; of others the 95th
+// percentile of the men of [Men]. That 30 in part them has no source.
+func (t *tape) head() gauge.Length {
+	switch {
+	case !t.body.Head.IsZero():
+		return t.body.Head
+	case t.body.Chest.Cmp(gauge.MustParseLength("30 in")) < 0:
+		head := gauge.MustParseLength("53.73 cm")
+		t.fill("head", "the neck is made for one of", head, "a large one of boys of five years", "WHO Child Growth Standards, head circumference-for-age (2007)")
+		return head
+	}
+	head := gauge.MustParseLength("60.1 cm")
+	t.fill("head", "the neck is made for one of", head, "a large one of men", "C. C. Gordon et al., Natick TR-15/007, 2014")
+	return head
+}
+
+// forHead is the least width of a neck so deep in all that lets a head through: its edge
 // is taken to be twice its width and eight sevenths of its depths long, which no source
 // says.
-func (t *tape) forHead(neck, depths gauge.Length) gauge.Length {
-	if t.body.Head.IsZero() {
-		return gauge.Length{}
-	}
+func (t *tape) forHead(head, neck, depths gauge.Length) gauge.Length {
 	stretch := decimal.NewFromInt(25) // as package garment has it
 	if given := t.Style.Spec.Neck.Stretch; given != nil {
 		stretch = *given
 	}
 	hundred := decimal.NewFromInt(100)
-	stretched := gauge.Millimetres(t.body.Head.Millimetres().Mul(hundred).DivRound(hundred.Add(stretch), places))
-	edge := longer(stretched, half(t.body.Head.Add(neck)))
+	stretched := gauge.Millimetres(head.Millimetres().Mul(hundred).DivRound(hundred.Add(stretch), places))
+	edge := longer(stretched, half(head.Add(neck)))
 	return half(edge.Sub(part(depths, 8, 7)))
 }
 
@@ -322,9 +342,6 @@ func capAllowance(chest gauge.Length) gauge.Length {
 
 // unchecked lists what cannot be checked.
 func (t *tape) unchecked() {
-	if t.body.Head.IsZero() {
-		t.left("head", "not given: whether the neck goes over it is not checked")
-	}
 	if t.body.Hips.IsZero() {
 		t.left("hips", "not given: whether the hem goes round them is not checked")
 	}

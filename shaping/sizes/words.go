@@ -1,26 +1,23 @@
 package sizes
 
-import (
-	"slices"
-
-	"example.com/walewise/shaping"
-)
+import "example.com/walewise/shaping"
 
 // Words says the steps of one edge for sizes that follow each other.
 type Words struct {
 	From, To int   // the sizes from one to before another, counted from 0
-	Rows     []int // of the first step of each of them, in the piece
+	Rows     []int // of the first step of each of them, in the piece; None for one without steps
 	Lines    []Line
 }
 
 // Line is a run of equal steps, said for the sizes of its [Words]: so many Stitches go
 // (negative) or come, at the distances Every, or Every and Then in turn where Then is not 0,
-// so many Times. All four have a value for each of the sizes; a size whose Times are 0
-// leaves the line out. The first line that a size does not leave out begins at its row of
-// Words.Rows; each other one at its own first distance from the step before.
+// so many Times. All four have a value for each of the sizes. A size whose Times are 0
+// leaves the line out; where the others differ its other values are 0. The first line
+// that a size does not leave out begins at its row of Words.Rows; each other one at its own
+// first distance from the step before.
 type Line struct {
 	Method      shaping.Method
-	Stitches    []int
+	Stitches    []int // less than 0 if they go
 	Every, Then []int // 0 where a single step begins and needs no distance
 	Times       []int
 }
@@ -58,16 +55,12 @@ func (w Words) Steps(size int) shaping.Schedule {
 }
 
 // sayAll says schedules, one of each size, for as many sizes at a time as have words in
-// common.
+// common; of which no size has any steps it says nothing.
 func sayAll(schedules []shaping.Schedule) []Words {
 	var list []Words
-	for from := 0; from < len(schedules); from++ {
-		if len(schedules[from]) == 0 {
-			continue
-		}
+	for from, to := 0, 0; from < len(schedules); from = to {
 		best, _ := say(schedules[from : from+1])
-		to := from + 1
-		for ; to < len(schedules) && len(schedules[to]) > 0; to++ {
+		for to = from + 1; to < len(schedules); to++ {
 			more, ok := say(schedules[from : to+1])
 			if !ok {
 				break
@@ -75,41 +68,35 @@ func sayAll(schedules []shaping.Schedule) []Words {
 			best = more
 		}
 		best.From, best.To = from, to
-		list = append(list, best)
-		from = to - 1
+		if len(best.Lines) > 0 {
+			list = append(list, best)
+		}
 	}
 	return list
 }
 
-// say says schedules, of which none is empty, in words that all of them have; ok is false if
-// there are none that are short enough.
+// say says schedules in words that all of them have; ok is false if there are none that are
+// short enough.
 func say(schedules []shaping.Schedule) (w Words, ok bool) {
-	var phrases [][]phrase
+	var columns []lineup
 	most := 0
-	for _, s := range schedules {
-		list := phrasesOf(s)
-		phrases = append(phrases, list)
-		most = max(most, len(list))
-		w.Rows = append(w.Rows, s[0].Row)
-	}
-	merged := merge(phrases)
-	if len(merged) > most {
-		if lines, ok := inStep(phrases); ok {
-			w.Lines = lines
-			return w, true
+	for k, s := range schedules {
+		first := None
+		if len(s) > 0 {
+			first = s[0].Row
 		}
+		w.Rows = append(w.Rows, first)
+		list := phrasesOf(s)
+		most = max(most, len(list))
+		columns = align(columns, list, k)
 	}
-	// One line that some sizes leave out is read over easily.
-	if len(merged) > most+1 {
+	// Lines that some sizes leave out are read over easily: one more than any size needs.
+	const spare = 1
+	if len(columns) > most+spare {
 		return w, false
 	}
-	for _, key := range merged {
-		w.Lines = append(w.Lines, key.line(len(phrases)))
-	}
-	for k, list := range phrases {
-		for n, at := range standing(merged, list) {
-			w.Lines[at].Times[k] = list[n].times
-		}
+	for _, c := range columns {
+		w.Lines = append(w.Lines, c.line(len(schedules)))
 	}
 	return w, true
 }
@@ -131,109 +118,129 @@ func phrasesOf(s shaping.Schedule) []phrase {
 	return list
 }
 
-// fits reports whether two phrases differ in their times only.
-func (p phrase) fits(q phrase) bool {
-	return p.stitches == q.stitches && p.method == q.method &&
-		(p.every == 0 || q.every == 0 || p.every == q.every && p.then == q.then)
-}
+// lineup is the phrases of several sizes that become one line; a size without one leaves
+// the line out.
+type lineup map[int]phrase
 
-// with returns the phrase with the distance of another that fits, if it has none.
-func (p phrase) with(q phrase) phrase {
-	if p.every == 0 {
-		p.every, p.then = q.every, q.then
+// The cost of lines that are harder to read.
+const (
+	otherStitches = 2
+	otherDistance = 2
+	leftOut       = 1 // by one size
+	another       = 5 // a line more
+)
+
+// cost returns what it costs to have a phrase in the line; ok is false if it cannot be.
+func (l lineup) cost(p phrase) (cost int, ok bool) {
+	stitches, distance := false, false
+	for _, q := range l {
+		if p.method != q.method || (p.stitches < 0) != (q.stitches < 0) || p.every*q.every != 0 && (p.then == 0) != (q.then == 0) {
+			return 0, false
+		}
+		stitches = stitches || p.stitches != q.stitches
+		distance = distance || p.every*q.every != 0 && (p.every != q.every || p.then != q.then)
 	}
-	return p
-}
-
-// line returns the line of the phrase for so many sizes, all of which leave it out yet.
-func (p phrase) line(sizes int) Line {
-	all := func(n int) []int { return slices.Repeat([]int{n}, sizes) }
-	return Line{p.method, all(p.stitches), all(p.every), all(p.then), all(0)}
-}
-
-// merge returns a short list of phrases of which each size's are a part, in order.
-func merge(lists [][]phrase) []phrase {
-	var merged []phrase
-	for _, list := range lists {
-		merged = mergeTwo(merged, list)
+	if stitches {
+		cost += otherStitches
 	}
-	return merged
+	if distance {
+		cost += otherDistance
+	}
+	return cost, true
 }
 
-// mergeTwo returns a shortest list that has both in order.
-func mergeTwo(a, b []phrase) []phrase {
-	// least[i][j] is how long the shortest is for what follows from a[i] and b[j] on.
-	least := make([][]int, len(a)+1)
-	for i := len(a); i >= 0; i-- {
-		least[i] = make([]int, len(b)+1)
-		for j := len(b); j >= 0; j-- {
-			switch {
-			case i == len(a):
-				least[i][j] = len(b) - j
-			case j == len(b):
-				least[i][j] = len(a) - i
-			case a[i].fits(b[j]):
-				least[i][j] = 1 + least[i+1][j+1]
-			default:
-				least[i][j] = 1 + min(least[i+1][j], least[i][j+1])
+// align lines the phrases of one more size up with those of the sizes before it, at the
+// least cost.
+func align(columns []lineup, list []phrase, size int) []lineup {
+	// least[i][j] is what all from column i and phrase j on costs.
+	least := make([][]int, len(columns)+1)
+	for i := range least {
+		least[i] = make([]int, len(list)+1)
+	}
+	together := func(i, j int) (int, bool) {
+		if i == len(columns) || j == len(list) {
+			return 0, false
+		}
+		cost, ok := columns[i].cost(list[j])
+		return cost + least[i+1][j+1], ok
+	}
+	for i := len(columns); i >= 0; i-- {
+		for j := len(list); j >= 0; j-- {
+			best := -1
+			try := func(cost int) {
+				if best < 0 || cost < best {
+					best = cost
+				}
 			}
+			if cost, ok := together(i, j); ok {
+				try(cost)
+			}
+			if i < len(columns) {
+				try(leftOut + least[i+1][j])
+			}
+			if j < len(list) {
+				try(another + least[i][j+1])
+			}
+			least[i][j] = max(best, 0)
 		}
 	}
-	var merged []phrase
-	i, j := 0, 0
-	for i < len(a) && j < len(b) {
+	var aligned []lineup
+	for i, j := 0, 0; i < len(columns) || j < len(list); {
+		cost, ok := together(i, j)
 		switch {
-		case a[i].fits(b[j]):
-			merged = append(merged, a[i].with(b[j]))
+		case ok && cost == least[i][j]:
+			columns[i][size] = list[j]
+			aligned = append(aligned, columns[i])
 			i, j = i+1, j+1
-		case least[i+1][j] <= least[i][j+1]:
-			merged = append(merged, a[i])
+		case i < len(columns) && leftOut+least[i+1][j] == least[i][j]:
+			aligned = append(aligned, columns[i])
 			i++
 		default:
-			merged = append(merged, b[j])
+			aligned = append(aligned, lineup{size: list[j]})
 			j++
 		}
 	}
-	return append(append(merged, a[i:]...), b[j:]...)
+	return aligned
 }
 
-// standing returns where in the merged list each phrase of one of its lists stands.
-func standing(merged, list []phrase) []int {
-	var at []int
-	i := 0
-	for _, p := range list {
-		for !p.fits(merged[i]) || p.every != 0 && merged[i].every == 0 {
-			i++
+// line returns the line for so many sizes. A size that leaves it out, and a single step at
+// the beginning, which may be said at any distance, are said as the others are where these
+// are alike.
+func (l lineup) line(sizes int) Line {
+	line := Line{Times: make([]int, sizes)}
+	for k := range sizes {
+		p, ok := l[k]
+		if ok {
+			line.Method, line.Times[k] = p.method, p.times
 		}
-		at = append(at, i)
-		i++
+		line.Stitches, line.Every, line.Then = append(line.Stitches, p.stitches), append(line.Every, p.every), append(line.Then, p.then)
 	}
-	return at
+	for k := range sizes {
+		p, ok := l[k]
+		if !ok {
+			line.Stitches[k] = l.common(func(q phrase) (int, bool) { return q.stitches, true })
+		}
+		if !ok || p.every == 0 {
+			line.Every[k] = l.common(func(q phrase) (int, bool) { return q.every, q.every > 0 })
+			line.Then[k] = l.common(func(q phrase) (int, bool) { return q.then, q.every > 0 })
+		}
+	}
+	return line
 }
 
-// inStep says lists that have the same methods one after the other, with stitches and at
-// distances of their own.
-func inStep(lists [][]phrase) (lines []Line, ok bool) {
-	for n, first := range lists[0] {
-		l := first.line(len(lists))
-		every := 0 // a single step at the beginning may be said at any distance
-		for k, list := range lists {
-			if len(list) != len(lists[0]) {
-				return nil, false
-			}
-			p := list[n]
-			if p.method != first.method || (p.stitches < 0) != (first.stitches < 0) || (p.then == 0) != (first.then == 0) {
-				return nil, false
-			}
-			l.Stitches[k], l.Every[k], l.Then[k], l.Times[k] = p.stitches, p.every, p.then, p.times
-			every = max(every, p.every)
+// common returns the value that all phrases have that have one, 0 if none has or if they
+// differ.
+func (l lineup) common(of func(phrase) (value int, has bool)) int {
+	value, found := 0, false
+	for _, p := range l {
+		v, has := of(p)
+		switch {
+		case !has:
+		case found && v != value:
+			return 0
+		default:
+			value, found = v, true
 		}
-		for k := range l.Every {
-			if l.Every[k] == 0 {
-				l.Every[k] = every
-			}
-		}
-		lines = append(lines, l)
 	}
-	return lines, true
+	return value
 }
