@@ -552,12 +552,16 @@ func (s *sizesWriter) sizesLine(l sizes.Line) string {
 func zeroNone(values []int) []int {
 	list := make([]int, len(values))
 	for i, n := range values {
-		list[i] = max(n, -n)
-		if n == 0 {
-			list[i] = sizes.None
-		}
+		list[i] = noneIfZero(max(n, -n))
 	}
 	return list
+}
+
+func noneIfZero(n int) int {
+	if n == 0 {
+		return sizes.None
+	}
+	return n
 }
 
 // ordinals writes "2nd (4th, -)".
