@@ -4,6 +4,8 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"maps"
+	"slices"
 
 	"example.com/walewise/internal/command"
 )
@@ -24,7 +26,7 @@ type options struct {
 }
 
 // parse reads the command line. What is wrong with it is printed to stderr.
-func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
+func (p Program[T]) parse(args []string, stderr io.Writer) (options, Inputs[T], error) {
 	o := options{given: map[string]bool{}}
 	flags := command.Flags(p.Name, fmt.Sprintf(usage, p.Name, p.Plans), stderr)
 	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
@@ -32,6 +34,7 @@ func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
 	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", p.fileNames()))
 	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
 	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
+	inputs := p.inputs(flags)
 	err := command.Parse(flags, args, func(rest []string) string {
 		flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
 		if problem := o.problem(rest); problem != "" {
@@ -40,9 +43,9 @@ func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
 		if _, ok := p.outputAs(o.form); !ok {
 			return fmt.Sprintf("-as %q: %s", o.form, p.formNames())
 		}
-		return ""
+		return inputs.Problem(o.given)
 	})
-	return o, err
+	return o, inputs, err
 }
 
 // problem says in a line which of the options do not go together; it is empty if all do.
@@ -50,8 +53,8 @@ func (o options) problem(rest []string) string {
 	if len(rest) > 0 {
 		return fmt.Sprintf("unexpected %q: give a spec with -spec, a plan with -check", rest[0])
 	}
-	for _, other := range []string{"spec", "as", "out", "force"} {
-		if o.given["check"] && o.given[other] {
+	for _, other := range slices.Sorted(maps.Keys(o.given)) {
+		if o.given["check"] && other != "check" {
 			return fmt.Sprintf("-check with -%s: it reads a plan and takes no other flag", other)
 		}
 	}
