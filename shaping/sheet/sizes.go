@@ -324,14 +324,20 @@ func (s *sizesWriter) piece(p sizes.PieceCounts) {
 		s.castOn, s.lowSides, s.atWaist, s.highSides, s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
 	} {
 		for i, text := range say(p) {
-			head := "  [ ] "
-			if i > 0 {
-				head = "        "
+			head := "      - "
+			switch {
+			case i == 0:
+				head = "  [ ] "
+			case strings.HasPrefix(text, forSizes):
+				head = "      "
 			}
 			s.para(head, text)
 		}
 	}
 }
+
+// forSizes begins a line that names the sizes which the next lines are said for.
+const forSizes = "Size"
 
 func (s *sizesWriter) castOn(p sizes.PieceCounts) []string {
 	values, _ := p.Count(sizes.CastOn)
@@ -493,9 +499,9 @@ func (s *sizesWriter) words(e sizes.Edge) []string {
 		switch {
 		case len(part.sizes) == len(s.sizes):
 		case len(part.sizes) == 1:
-			text = append(text, "SIZE "+part.named()[0])
+			text = append(text, fmt.Sprintf("%s %s:", forSizes, part.named()[0]))
 		default:
-			text = append(text, "SIZES "+part.bracketed(part.named()))
+			text = append(text, fmt.Sprintf("%ss %s:", forSizes, part.bracketed(part.named())))
 		}
 		text = append(text, part.said(w)...)
 	}

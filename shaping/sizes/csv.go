@@ -43,7 +43,10 @@ func ReadCSV(r io.Reader) ([]Body, error) {
 	for {
 		cells, err := t.reader.Read()
 		if errors.Is(err, io.EOF) {
-			return bodies, Check(bodies)
+			if err := Check(bodies); err != nil {
+				return nil, err
+			}
+			return bodies, nil
 		}
 		if err != nil {
 			return nil, malformed(err)
