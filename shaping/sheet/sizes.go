@@ -256,19 +256,20 @@ func sameRule(a, b sizes.Filled) bool {
 
 // rule says one rule and the sizes that it was used for.
 func (s *sizesWriter) rule(rule sizes.Filled) string {
-	var names []string
-	text, _ := s.lengths(func(size sizes.Size) gauge.Length {
-		for _, f := range size.Filled {
-			if sameRule(f, rule) {
-				names = append(names, strings.ReplaceAll(size.Body.Name, " ", noBreak))
-				return f.Length
-			}
+	used := *s
+	used.sizes, used.names = nil, nil
+	for _, size := range s.sizes {
+		if slices.ContainsFunc(size.Filled, func(f sizes.Filled) bool { return sameRule(f, rule) }) {
+			used.sizes, used.names = append(used.sizes, size), append(used.names, size.Body.Name)
 		}
-		return gauge.Length{}
+	}
+	text, _ := used.lengths(func(size sizes.Size) gauge.Length {
+		i := slices.IndexFunc(size.Filled, func(f sizes.Filled) bool { return sameRule(f, rule) })
+		return size.Filled[i].Length
 	})
 	of := ""
-	if len(names) < len(s.sizes) {
-		of = fmt.Sprintf(" (%s)", and(names))
+	if len(used.sizes) < len(s.sizes) {
+		of = fmt.Sprintf(" (%s)", and(used.named()))
 	}
 	key := keyWords(rule.Key)
 	switch {
@@ -287,8 +288,6 @@ func keyWords(key string) string {
 		return "upper arm"
 	case "fall":
 		return "fall of the shoulders"
-	case "hand", "head", "hips", "neck", "waist", "wrist", "armhole":
-		return key
 	}
 	return key
 }

@@ -50,6 +50,10 @@ func belowArmpit() gauge.Length { return millimetres(35) }
 // bandRoom is what a band fills of a neck at each side; no source.
 func bandRoom() gauge.Length { return millimetres(20) }
 
+// headRoom is what the edge of a neck is longer than the head needs, as whole stitches and
+// rows may take as much; no source.
+func headRoom() gauge.Length { return millimetres(10) }
+
 // neckRise is how much higher the neck points of a back lie than its middle: about 1 in,
 // begun with the shoulders (knittingrobin.blogspot.com, 3 March 2014).
 func neckRise() gauge.Length { return gauge.MustParseLength("1 in") }
@@ -87,7 +91,7 @@ type tape struct {
 //     (a third of the back's width: zanotowane.pl/713/7786). It is so wide at least that the
 //     edge, of twice its width and eight sevenths of its depths of front and back, is as
 //     long as the mean of head and neck (stylishknitting.com, How to knit neckline), and as
-//     the head when it is stretched. If the head was not measured a large one stands for it:
+//     the head and 1 cm when it is stretched. If the head was not measured a large one stands for it:
 //     53.73 cm of children with a chest below 30 in (boys of five years and two standard
 //     deviations above their median: WHO Child Growth Standards, 2007), 60.1 cm of others
 //     (the 95th percentile of [Men]).
@@ -301,7 +305,7 @@ func (t *tape) forHead(head, neck, depths gauge.Length) gauge.Length {
 	}
 	hundred := decimal.NewFromInt(100)
 	stretched := gauge.Millimetres(head.Millimetres().Mul(hundred).DivRound(hundred.Add(stretch), places))
-	edge := longer(stretched, half(head.Add(neck)))
+	edge := longer(stretched.Add(headRoom()), half(head.Add(neck)))
 	return half(edge.Sub(part(depths, 8, 7)))
 }
 

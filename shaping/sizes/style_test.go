@@ -74,7 +74,9 @@ func TestPublishedRules(t *testing.T) {
 		// (56 + 34) / 2 = 45 cm (stylishknitting.com, How to knit neckline).
 		b := plain()
 		b.Head, b.Neck = length("56 cm"), length("34 cm")
-		spec, _ := specOf(t, jersey(), b)
+		style, third := jersey(), decimal.NewFromInt(33) // so much that the head asks for less
+		style.Spec.Neck.Stretch = &third
+		spec, _ := specOf(t, style, b)
 		edge := spec.Neck.Width.Mul(2).Add(eightSevenths(spec.Neck.Depth.Add(spec.Back.Neck.Depth)))
 		if off := edge.Sub(length("45 cm")).Abs(); off.Cmp(length("0.1 mm")) > 0 {
 			t.Errorf("the edge is taken as %v, want 45 cm", edge)
