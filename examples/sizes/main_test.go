@@ -149,7 +149,7 @@ func TestBodiesFromStandardInput(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out, _, err := several.Run(" \n"+string(text), "-bodies", "-"); err != nil || !strings.Contains(out, "Sizes lookout (stoker).") {
+	if out, _, err := several.Run(" \n"+string(text), "-bodies", "-"); err != nil || !strings.Contains(out, "Sizes lookout (stoker)\n") {
 		t.Errorf("JSON: error %v", err)
 	}
 }

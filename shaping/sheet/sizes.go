@@ -39,6 +39,7 @@ func WriteSizes(w io.Writer, r sizes.Range) error {
 		}
 		newSizesWriter(p, part).write()
 	}
+	newWriter(p, r.Sizes[0].Set.Pieces[0]).takeCare()
 	return p.err
 }
 
@@ -81,8 +82,7 @@ func (s *sizesWriter) write() {
 		title = "A garment"
 	}
 	s.line("%s", title)
-	s.para("", "Sizes "+s.bracketed(s.named())+".")
-	s.blank()
+	s.para("", s.sizesText())
 	s.reading()
 	s.measures()
 	s.filledIn()
@@ -105,6 +105,14 @@ func (s *sizesWriter) named() []string {
 		names = append(names, strings.ReplaceAll(name, " ", noBreak))
 	}
 	return names
+}
+
+// sizesText names the sizes as their numbers stand.
+func (s *sizesWriter) sizesText() string {
+	if len(s.names) == 1 {
+		return "Size " + s.named()[0]
+	}
+	return "Sizes " + s.bracketed(s.named())
 }
 
 // bracketed writes the first of several values and the others in brackets.
@@ -151,18 +159,21 @@ func (s *sizesWriter) stitches(values []int) string {
 
 // reading says how the page is read.
 func (s *sizesWriter) reading() {
-	text := ""
-	if len(s.sizes) > 1 {
-		text = fmt.Sprintf("The first number is that of size %s, those in brackets are of %s, in this order; one without brackets is the same for all. %s stands where a size has none, 0 times where it leaves a line out. Ring the numbers of your size before you begin. ",
-			s.named()[0], and(s.named()[1:]), "A dash")
+	s.heading("How to read this page")
+	if names := s.named(); len(names) > 1 {
+		those := fmt.Sprintf("those in brackets are of %s, in this order", and(names[1:]))
+		if len(names) == 2 {
+			those = "that in brackets of " + names[1]
+		}
+		s.para("  * ", fmt.Sprintf("The first number is that of size %s, %s. One without brackets is for all sizes. Ring the numbers of yours before you begin.", names[0], those))
+		s.para("  * ", "A dash: the size has none. 0 times: it leaves the line out. The first step that a size has is worked at the place named first, whichever line it stands in.")
 	}
+	place := "A counter reading is that before the step"
 	if s.hand {
-		text += "A row named for a step is that before which it is worked, at the edge that goes first"
-	} else {
-		text += "A reading is that of the row counter before the step, at the edge that goes first"
+		place = "A step is worked in the row named"
 	}
-	text += ", in the half that is worked first; at the other edge and in the other half what is bound off or held may come a row before or after. The first step that your size has is worked there, whichever line it stands in."
-	s.para("", text+" This is an overview: the instructions of each size say every row.")
+	s.para("  * ", place+", at the edge that goes first and in the half that is worked first. At the other edge and in the other half what is bound off or held may come a row before or after.")
+	s.para("  * ", "This is an overview: the instructions of each size say every row.")
 }
 
 // and lists names: "A, B and C".
@@ -217,7 +228,11 @@ func sizeMeasures() []sizeMeasure {
 	return []sizeMeasure{
 		{"to fit a chest of", func(size sizes.Size) gauge.Length { return size.Body.Chest }},
 		{"finished, round the chest", func(size sizes.Size) gauge.Length {
-			return knitted(shaping.Front, "width")(size).Add(knitted(shaping.Back, "width")(size))
+			round := gauge.Length{}
+			for _, name := range []string{shaping.Front, shaping.LeftFront, shaping.RightFront, shaping.Back} {
+				round = round.Add(knitted(name, "width")(size))
+			}
+			return round
 		}},
 		{"length, hem to neck point", knitted(shaping.Back, "height")},
 		{"length, hem to underarm", knitted(shaping.Back, "length")},
@@ -316,9 +331,7 @@ func (s *sizesWriter) piece(p sizes.PieceCounts) {
 		name = "sleeves, both alike"
 	}
 	s.heading(name)
-	if len(s.sizes) > 1 {
-		s.para("  ", "Sizes "+s.bracketed(s.named()))
-	}
+	s.para("  ", s.sizesText())
 	for _, say := range []func(sizes.PieceCounts) []string{
 		s.castOn, s.lowSides, s.atWaist, s.highSides, s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
 	} {
@@ -327,16 +340,13 @@ func (s *sizesWriter) piece(p sizes.PieceCounts) {
 			switch {
 			case i == 0:
 				head = "  [ ] "
-			case strings.HasPrefix(text, forSizes):
+			case strings.HasPrefix(text, "Size"):
 				head = "      "
 			}
 			s.para(head, text)
 		}
 	}
 }
-
-// forSizes begins a line that names the sizes which the next lines are said for.
-const forSizes = "Size"
 
 func (s *sizesWriter) castOn(p sizes.PieceCounts) []string {
 	values, _ := p.Count(sizes.CastOn)
@@ -475,9 +485,32 @@ func (s *sizesWriter) shoulder(p sizes.PieceCounts) []string {
 	if !ok {
 		return []string{fmt.Sprintf("Shoulders, %s each.", s.stitches(values))}
 	}
-	text := []string{fmt.Sprintf("Shoulders, %s each, at the outer edge of each half:", s.stitches(values))}
+	meanwhile := ""
+	if neck, ok := edgeOf(p, garment.NeckEdge); ok && overlap(neck, e, len(s.sizes)) {
+		meanwhile = ", in part in the same rows as the neck, so look at both"
+	}
+	text := []string{fmt.Sprintf("Shoulders, %s each, at the outer edge of each half%s:", s.stitches(values), meanwhile)}
 	text = append(text, s.words(e)...)
 	return append(text, fmt.Sprintf("the last %s stay to the end", s.stitches(e.Last)))
+}
+
+// overlap reports whether the shoulder of any of so many sizes begins before its neck ends.
+func overlap(neck, shoulder sizes.Edge, count int) bool {
+	steps := func(e sizes.Edge, k int) shaping.Schedule {
+		for _, w := range e.Words {
+			if w.Has(k) {
+				return w.Steps(k)
+			}
+		}
+		return nil
+	}
+	for k := range count {
+		inner, outer := steps(neck, k), steps(shoulder, k)
+		if len(inner) > 0 && len(outer) > 0 && outer[0].Row <= inner[len(inner)-1].Row {
+			return true
+		}
+	}
+	return false
 }
 
 func (s *sizesWriter) top(p sizes.PieceCounts) []string {
@@ -495,12 +528,8 @@ func (s *sizesWriter) words(e sizes.Edge) []string {
 	for _, w := range e.Words {
 		part := *s
 		part.sizes, part.names = s.sizes[w.From:w.To], s.names[w.From:w.To]
-		switch {
-		case len(part.sizes) == len(s.sizes):
-		case len(part.sizes) == 1:
-			text = append(text, fmt.Sprintf("%s %s:", forSizes, part.named()[0]))
-		default:
-			text = append(text, fmt.Sprintf("%ss %s:", forSizes, part.bracketed(part.named())))
+		if len(part.sizes) < len(s.sizes) {
+			text = append(text, part.sizesText()+":")
 		}
 		text = append(text, part.said(w)...)
 	}

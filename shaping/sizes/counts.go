@@ -212,6 +212,7 @@ func edges(made []*garment.Piece) []Edge {
 
 // side returns the side at which an edge is said.
 func side(p garment.Piece, name string) shaping.Side {
+	outer := outerSides(p)
 	switch name {
 	case garment.NeckEdge, garment.ShoulderEdge:
 		for _, panel := range p.Work.Panels {
@@ -223,20 +224,43 @@ func side(p garment.Piece, name string) shaping.Side {
 			}
 		}
 	case garment.ArmholeEdge, garment.CapEdge:
-		right, left := steps(p, name, shaping.Right), steps(p, name, shaping.Left)
-		if len(left) > 0 && (len(right) == 0 || left[0].Row < right[0].Row) {
-			return shaping.Left
+		first := steps(p, name, outer[0])
+		for _, other := range outer[1:] {
+			if steps := steps(p, name, other); len(steps) > 0 && (len(first) == 0 || steps[0].Row < first[0].Row) {
+				return other
+			}
 		}
 	}
-	return shaping.Right
+	return outer[0]
+}
+
+// outerSides returns the sides of a piece that are not its neck's: both of one with two
+// halves and of a sleeve.
+func outerSides(p garment.Piece) []shaping.Side {
+	if neck, ok := neckOf(p); ok && len(p.Work.Panels) == 1 {
+		return []shaping.Side{neck.Side.Opposite()}
+	}
+	return []shaping.Side{shaping.Right, shaping.Left}
+}
+
+// neckOf returns the neck edge that the piece names first.
+func neckOf(p garment.Piece) (e garment.Edge, ok bool) {
+	i := slices.IndexFunc(p.Edges, func(e garment.Edge) bool { return e.Name == garment.NeckEdge })
+	if i < 0 {
+		return e, false
+	}
+	return p.Edges[i], true
 }
 
 // steps returns the steps of an edge at one side of a piece, in rows of the piece.
 func steps(p garment.Piece, name string, side shaping.Side) shaping.Schedule {
 	switch name {
 	case garment.NeckEdge:
-		half, _ := p.Work.Panels.Panel(halfAt(side))
-		return half.Steps(side.Opposite())
+		if half, ok := p.Work.Panels.Panel(halfAt(side)); ok {
+			return half.Steps(side.Opposite())
+		}
+		neck, _ := neckOf(p)
+		return neck.Schedule.Shifted(neck.FirstRow - 1)
 	case garment.ShoulderEdge:
 		return outer(p, side).Between(p.ShoulderRow, lastRow)
 	case garment.ArmholeEdge, garment.CapEdge:
