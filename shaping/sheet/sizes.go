@@ -123,8 +123,8 @@ func (s *sizesWriter) bracketed(values []string) string {
 	return fmt.Sprintf("%s (%s)", values[0], strings.Join(values[1:], ", "))
 }
 
-// side writes values side by side, those that are alike once; they stay on one line.
-func (s *sizesWriter) side(values []string) string {
+// beside writes values side by side, those that are alike once; they stay on one line.
+func (s *sizesWriter) beside(values []string) string {
 	if !slices.ContainsFunc(values, func(v string) bool { return v != values[0] }) {
 		return values[0]
 	}
@@ -146,7 +146,7 @@ func (s *sizesWriter) written(values []int, form string) string {
 			texts = append(texts, fmt.Sprintf(form, n))
 		}
 	}
-	return s.side(texts)
+	return s.beside(texts)
 }
 
 // stitches writes counts of stitches side by side.
@@ -198,7 +198,7 @@ func (s *sizesWriter) lengths(of func(sizes.Size) gauge.Length) (text string, ok
 		ok = true
 		texts = append(texts, strings.TrimSuffix(s.one.length(l), " "+unit.String()))
 	}
-	return s.side(texts) + noBreak + unit.String(), ok
+	return s.beside(texts) + noBreak + unit.String(), ok
 }
 
 // measures writes what the sizes fit and how large they become.
@@ -333,7 +333,9 @@ func (s *sizesWriter) piece(p sizes.PieceCounts) {
 	s.heading(name)
 	s.para("  ", s.sizesText())
 	for _, say := range []func(sizes.PieceCounts) []string{
-		s.castOn, s.lowSides, s.atWaist, s.highSides, s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
+		s.castOn,
+		s.side(garment.CuffToUnderarm), s.side(garment.HemToWaist), s.atWaist, s.side(garment.WaistToUnderarm), s.side(garment.HemToUnderarm),
+		s.underarm, s.armhole, s.cap, s.neck, s.shoulder, s.top,
 	} {
 		for i, text := range say(p) {
 			head := "      - "
@@ -391,24 +393,15 @@ func edgeOf(p sizes.PieceCounts, name string) (e sizes.Edge, ok bool) {
 	return p.Edges[i], true
 }
 
-func (s *sizesWriter) lowSides(p sizes.PieceCounts) []string {
-	return s.sides(p, garment.CuffToUnderarm, garment.HemToWaist, garment.HemToUnderarm)
-}
-
-func (s *sizesWriter) highSides(p sizes.PieceCounts) []string {
-	return s.sides(p, garment.WaistToUnderarm)
-}
-
-// sides says those of the stretches that there are.
-func (s *sizesWriter) sides(p sizes.PieceCounts, names ...string) []string {
-	var text []string
-	for _, name := range names {
-		if e, ok := edgeOf(p, name); ok {
-			text = append(text, fmt.Sprintf("Sides, %s, at both edges:", name))
-			text = append(text, s.words(e)...)
+// side says a stretch of the sides.
+func (s *sizesWriter) side(name string) func(sizes.PieceCounts) []string {
+	return func(p sizes.PieceCounts) []string {
+		e, ok := edgeOf(p, name)
+		if !ok {
+			return nil
 		}
+		return append([]string{fmt.Sprintf("Sides, %s, at both edges:", name)}, s.words(e)...)
 	}
-	return text
 }
 
 func (s *sizesWriter) atWaist(p sizes.PieceCounts) []string {
@@ -608,5 +601,5 @@ func (s *sizesWriter) ordinals(values []int) string {
 			texts = append(texts, plural.Ordinal(n))
 		}
 	}
-	return s.side(texts)
+	return s.beside(texts)
 }
