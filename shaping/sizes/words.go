@@ -90,9 +90,10 @@ func say(schedules []shaping.Schedule) (w Words, ok bool) {
 		most = max(most, len(list))
 		columns = align(columns, list, k)
 	}
-	// Lines that some sizes leave out are read over easily: one more than any size needs.
-	const spare = 1
-	if len(columns) > most+spare {
+	// Lines that some sizes leave out are read over easily: one more than any size needs, and
+	// a few where each needs many.
+	const few = 4
+	if len(columns) > most+1+most/few {
 		return w, false
 	}
 	for _, c := range columns {
