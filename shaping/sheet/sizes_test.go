@@ -14,6 +14,7 @@ import (
 	"testing"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/internal/golden"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -21,6 +22,7 @@ import (
 	"example.com/walewise/shaping/sizes"
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
+	"pgregory.net/rapid"
 )
 
 // tunic is a style of set-in sleeves, in so many sizes as there are bodies.
@@ -101,26 +103,55 @@ func TestReadSizes(t *testing.T) {
 		"women":    plannedSizes(t, hips, sizes.Women()),
 		"hand":     plannedSizes(t, tunic(shaping.Hand), sizes.Women()),
 	} {
-		text := sizesText(t, r)
-		hand := name == "hand"
-		for k, size := range r.Sizes {
-			read := readSizes(t, text, k, size.Body.Name, hand)
-			for _, p := range r.Counts() {
-				if p.Name == shaping.LeftSleeve {
-					continue
+		readBack(t, name, r)
+	}
+}
+
+// So it is of any table and any style.
+func TestReadAnySizes(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		style, bodies := gen.Style().Draw(t, "style"), gen.Bodies().Draw(t, "bodies")
+		style.Spec.Body.Waist = nil // some would be too steep
+		r, err := sizes.Plan(style, bodies)
+		if err != nil {
+			t.Fatal(err)
+		}
+		readBack(t, "drawn", r)
+	})
+}
+
+// failer is a test of either kind.
+type failer interface {
+	Helper()
+	Fatalf(format string, args ...any)
+	Errorf(format string, args ...any)
+}
+
+// readBack reads the page of sizes for each of them.
+func readBack(t failer, name string, r sizes.Range) {
+	t.Helper()
+	var out bytes.Buffer
+	if err := sheet.WriteSizes(&out, r); err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	hand := r.Style.Spec.Setup.On == shaping.Hand
+	for k, size := range r.Sizes {
+		read := readSizes(t, out.String(), k, size.Body.Name, hand)
+		for _, p := range r.Counts() {
+			if p.Name == shaping.LeftSleeve {
+				continue // said with the right one
+			}
+			for _, e := range p.Edges {
+				var want shaping.Schedule
+				if e.Once[k].Stitches != 0 {
+					want = append(want, e.Once[k])
 				}
-				for _, e := range p.Edges {
-					var want shaping.Schedule
-					if e.Once[k].Stitches != 0 {
-						want = append(want, e.Once[k])
-					}
-					for _, w := range e.Words {
-						want = append(want, w.Steps(k)...)
-					}
-					got := read[p.Name+" "+e.Name]
-					if diff := cmp.Diff(want, got, cmpopts.EquateEmpty()); diff != "" {
-						t.Errorf("%s, size %s, %s of the %s (-want +read):\n%s", name, size.Body.Name, e.Name, p.Name, diff)
-					}
+				for _, w := range e.Words {
+					want = append(want, w.Steps(k)...)
+				}
+				got := read[p.Name+" "+e.Name]
+				if diff := cmp.Diff(want, got, cmpopts.EquateEmpty()); diff != "" {
+					t.Errorf("%s, size %s, %s of the %s (-want +read):\n%s", name, size.Body.Name, e.Name, p.Name, diff)
 				}
 			}
 		}
@@ -129,11 +160,11 @@ func TestReadSizes(t *testing.T) {
 
 var (
 	lists = regexp.MustCompile(`(\S+) \(([^()]*)\)`)
-	step  = regexp.MustCompile(`^(?:(counter|row) (\S+):|then) (hold|bind off|decrease|increase) (\S+) stitch(?:es)?(?: (at once|once)|, (\d+) times| (\d+) rows later| every (\S+?)(?:st|nd|rd|th)?(?: and (\S+?)(?:st|nd|rd|th)?)? row(?: in turn)?, (\d+) times)$`)
+	step  = regexp.MustCompile(`^(?:(counter|row) (\S+):|then) (hold|bind off|decrease|increase) (\S+) stitch(?:es)?(?: (at once|once)|, (\d+) times| (\S+) rows later| every (\S+?)(?:st|nd|rd|th)?(?: and (\S+?)(?:st|nd|rd|th)?)? row(?: in turn)?, (\d+) times)$`)
 )
 
 // readSizes reads the steps of the k-th size, by piece and edge.
-func readSizes(t *testing.T, text string, k int, name string, hand bool) map[string]shaping.Schedule {
+func readSizes(t failer, text string, k int, name string, hand bool) map[string]shaping.Schedule {
 	t.Helper()
 	methods := map[string]shaping.Method{"hold": shaping.Hold, "bind off": shaping.BindOff, "decrease": shaping.Fashioned, "increase": shaping.Fashioned}
 	read := map[string]shaping.Schedule{}

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 	"example.com/walewise/shaping/sizes"
@@ -23,7 +24,7 @@ import (
 // measured of it. Of nothing else is that promised: a taller body may have a smaller chest.
 func TestEverySizeKnitsAsItIsSaid(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		style, bodies := drawnStyle(t), drawn(t)
+		style, bodies := gen.Style().Draw(t, "style"), gen.Bodies().Draw(t, "bodies")
 		r, err := sizes.Plan(style, bodies)
 		if e, ok := errors.AsType[*sizes.Error](err); ok && strings.HasPrefix(e.Key, "body.waist.") && e.Size != "" {
 			style.Spec.Body.Waist = nil
