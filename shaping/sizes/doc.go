@@ -34,9 +34,12 @@
 // # Side by side
 //
 // [Range.Counts] gives each count of each piece for all sizes, and the steps of each edge,
-// said once for all sizes where one wording fits them: the same stitches at the same
-// distances, other times, of which some may be 0. Else it is said for as many neighbouring
-// sizes at a time as have one. [Words.Steps] makes a size's own steps of them again, exactly.
+// said once for all sizes where one wording fits them: line by line the same method, with
+// stitches, distances and times of each size, of which the times may be 0. Where that would
+// take many more lines than any size needs, it is said for as many neighbouring sizes at a
+// time as have one wording. [Words.Steps] makes a size's own steps of them again, exactly.
+//
+// [ReadCSV] reads tables of bodies here, package plan those that are JSON documents.
 //
 // # Exactness
 //
@@ -51,6 +54,7 @@
 //
 // # What it does not do
 //
-// The sizes are planned one by one: where the wordings of an edge differ in form no other
-// wording is looked for that all could share.
+// The sizes are planned one by one: each edge follows the steps that are best for its size,
+// and no others are looked for that more sizes could share. A larger size is larger in what
+// was measured larger: only the stitches at the underarm are sure to grow with the chest.
 package sizes
