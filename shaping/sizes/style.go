@@ -91,10 +91,10 @@ type tape struct {
 //     (a third of the back's width: zanotowane.pl/713/7786). It is so wide at least that the
 //     edge, of twice its width and eight sevenths of its depths of front and back, is as
 //     long as the mean of head and neck (stylishknitting.com, How to knit neckline), and as
-//     the head and 1 cm when it is stretched. If the head was not measured a large one stands for it:
-//     53.73 cm of children with a chest below 30 in (boys of five years and two standard
-//     deviations above their median: WHO Child Growth Standards, 2007), 60.1 cm of others
-//     (the 95th percentile of [Men]).
+//     the head and 1 cm when it is stretched. If the head was not measured a large one
+//     stands for it: 53.73 cm of children with a chest below 30 in (boys of five years and
+//     two standard deviations above their median: WHO Child Growth Standards, 2007), 60.1 cm
+//     of others (the 95th percentile of [Men]).
 //   - If the style leaves them open, the front's neck is half as deep as that base and the
 //     room of the band are wide, from 2 in (2 to 3 in: a handbook; about 3 in:
 //     chezlizzie.blogspot.com, 25 March 2021) to 8 cm (7 to 8 cm at least for adults:
@@ -106,7 +106,7 @@ type tape struct {
 //     is taken as the armhole's depth less 2 in for chests below 31 in, 3 in to 48 in and 4
 //     in above (slippedstitches.wordpress.com, March 2014). Into a straight armhole goes a
 //     sleeve as long as from the middle of the back to the wrist, less half of the body's
-//     width: a published rule for dropped shoulders.
+//     width (designyourownsweater, "Sleeve").
 func (s Style) For(b Body) (garment.Spec, []Filled, error) {
 	t := &tape{Style: s, body: b}
 	if err := t.required(); err != nil {

@@ -158,12 +158,15 @@ func TestPublishedRules(t *testing.T) {
 		}
 	})
 	t.Run("sleeve of a dropped shoulder", func(t *testing.T) {
-		// From the middle of the back to the wrist less half the body's width: a published rule.
+		// From the middle of the back to the wrist 80 cm, a body of 62 cm: a sleeve of 49 cm
+		// (designyourownsweater, "Sleeve").
 		style, b := jersey(), plain()
 		style.Spec.Armhole.Inset, style.Spec.Sleeve.Cap = gauge.Length{}, garment.StraightTop
+		b.Chest, style.Ease.Body = length("116 cm"), garment.Exactly(length("8 cm"))
+		b.Shoulders, b.Arm = length("42 cm"), length("59 cm")
 		spec, _ := specOf(t, style, b)
-		if want := length("18.75 cm").Add(length("56 cm")).Sub(length("25.5 cm")); !spec.Sleeve.Length.Equal(want) {
-			t.Errorf("%v long, want %v", spec.Sleeve.Length, want)
+		if !spec.Body.Width.Equal(length("62 cm")) || !spec.Sleeve.Length.Equal(length("49 cm")) {
+			t.Errorf("body %v, sleeve %v", spec.Body.Width, spec.Sleeve.Length)
 		}
 	})
 }
