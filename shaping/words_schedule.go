@@ -3,6 +3,8 @@ package shaping
 import (
 	"fmt"
 	"strings"
+
+	"example.com/walewise/internal/plural"
 )
 
 // String says the phrase in words without its first row: "2 stitches every 4th
@@ -17,11 +19,11 @@ func (p Phrase) String() string {
 	case p.Times == 1:
 		return fmt.Sprintf("%s %d rows later", what, p.Every)
 	case p.Then != 0:
-		return fmt.Sprintf("%s every %s and %s row in turn, %d times", what, ordinal(p.Every), ordinal(p.Then), p.Times)
+		return fmt.Sprintf("%s every %s and %s row in turn, %d times", what, plural.Ordinal(p.Every), plural.Ordinal(p.Then), p.Times)
 	case p.Every == 1:
 		return fmt.Sprintf("%s every row, %d times", what, p.Times)
 	}
-	return fmt.Sprintf("%s every %s row, %d times", what, ordinal(p.Every), p.Times)
+	return fmt.Sprintf("%s every %s row, %d times", what, plural.Ordinal(p.Every), p.Times)
 }
 
 // Shorthand returns the phrase in the shorthand of printed patterns, rows,
@@ -65,20 +67,4 @@ func stitches(n int) string {
 		return sign + "1 stitch"
 	}
 	return fmt.Sprintf("%s%d stitches", sign, n)
-}
-
-// ordinal returns "1st", "2nd", "3rd", "4th", "11th", ...
-func ordinal(n int) string {
-	suffix := "th"
-	if tens := n % 100; tens < 11 || tens > 13 {
-		switch n % 10 {
-		case 1:
-			suffix = "st"
-		case 2:
-			suffix = "nd"
-		case 3:
-			suffix = "rd"
-		}
-	}
-	return fmt.Sprintf("%d%s", n, suffix)
 }

@@ -27,7 +27,6 @@ package main
 
 import (
 	_ "embed"
-	"fmt"
 	"io"
 
 	"example.com/walewise/internal/sample"
@@ -48,15 +47,12 @@ var (
 type regauged struct{ before, after garment.Set }
 
 var program = sample.Program[regauged]{
-	Name:   "regauge",
-	Plans:  "a garment anew by another gauge",
-	Prints: "what changes",
-	Demo:   demo,
-	Flags: []sample.Flag{{
-		Name: "new", Value: "FILE", File: true, WithSpec: true,
-		Usage: "read the new gauge, swatch or swatches from `FILE`; - is standard input; together with -spec",
-	}},
-	PlanWith: regauge,
+	Name:      "regauge",
+	Plans:     "a garment anew by another gauge",
+	Prints:    "what changes",
+	Demo:      demo,
+	Inputs:    newInputs,
+	PlansFrom: "[-spec FILE -new FILE]",
 	Outputs: []sample.Output[regauged]{
 		{Form: "json", File: "plan.json", Write: writePlan},
 		{Form: "instructions", File: "instructions.txt", Write: writeInstructions},
@@ -66,35 +62,6 @@ var program = sample.Program[regauged]{
 }
 
 func main() { program.Main() }
-
-func regauge(spec garment.Spec, flags sample.Values) (regauged, error) {
-	by, err := newGauge(flags)
-	if err != nil {
-		return regauged{}, err
-	}
-	before, err := garment.Pieces(spec)
-	if err != nil {
-		return regauged{}, fmt.Errorf("by the gauge of the spec: %w", err)
-	}
-	after, err := garment.Pieces(spec.Regauged(by))
-	if err != nil {
-		return regauged{}, fmt.Errorf("by the new gauge: %w", err)
-	}
-	return regauged{before, after}, nil
-}
-
-// newGauge reads the new gauge, that of the demo if no file is named.
-func newGauge(flags sample.Values) (garment.GaugeSpec, error) {
-	f, ok, err := flags.Open("new")
-	if err != nil || !ok {
-		if err == nil {
-			return plan.ParseGauge(washed)
-		}
-		return garment.GaugeSpec{}, err
-	}
-	defer f.Close()
-	return plan.ReadGauge(f)
-}
 
 func writeChanges(w io.Writer, r regauged) error { return sheet.WriteChanges(w, r.before, r.after) }
 

@@ -10,13 +10,14 @@ import (
 	"example.com/walewise/gauge"
 	"example.com/walewise/internal/bodies"
 	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/sizes"
 )
 
 const header = "sex,neckcircumferencebase,headcircumference,biacromialbreadth,chestcircumference,waistcircumference," +
 	"buttockcircumference,bicepscircumferenceflexed,wristcircumference,handcircumference,waistbacklength,sleeveoutseam," +
 	"cervicaleheight,acromialheight,axillaheight\n"
 
-const line = "female,1,2,3,4,5,6,7,8,9,10,11,12,13,14.5\n"
+const line = "female,1,2,3,4,5,6,7,8,9,10,11,1200,1130,1050.5\n"
 
 func length(s string) gauge.Length { return gauge.MustParseLength(s) }
 
@@ -25,11 +26,11 @@ func TestRead(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := bodies.Body{
-		Name: "female, line 4", NeckBase: length("1 mm"), Head: length("2 mm"), Shoulders: length("3 mm"), Chest: length("4 mm"),
-		Waist: length("5 mm"), Hips: length("6 mm"), Biceps: length("7 mm"), Wrist: length("8 mm"), Hand: length("9 mm"),
-		BackWaist: length("10 mm"), Arm: length("11 mm"), Nape: length("12 mm"), ShoulderPoint: length("13 mm"), Armpit: length("14.5 mm"),
-	}
+	want := bodies.Body{Body: sizes.Body{
+		Name: "female, line 4", Neck: length("1 mm"), Head: length("2 mm"), Shoulders: length("3 mm"), Chest: length("4 mm"),
+		Waist: length("5 mm"), Hips: length("6 mm"), UpperArm: length("7 mm"), Wrist: length("8 mm"), Hand: length("9 mm"),
+		BackWaist: length("10 mm"), Arm: length("11 mm"), Fall: length("70 mm"), Armpit: length("149.5 mm"),
+	}}
 	if len(got) != 2 {
 		t.Fatalf("%d bodies, want 2", len(got))
 	}
@@ -107,12 +108,14 @@ func TestJumper(t *testing.T) {
 	}{
 		{"body", s.Body.Width, "568 mm", "(1056 + 80) / 2"},
 		{"waist", s.Body.Waist.Width, "508.5 mm", "(937 + 80) / 2"},
-		{"drop", s.Shoulder.Drop, "52.6 mm", "1517 - 1439 - 25.4"},
-		{"armhole", s.Armhole.Depth, "198.5 mm", "1517 - 1328 - 52.6 + 60 is less than (357 + 40) / 2"},
+		{"drop", s.Shoulder.Drop, "51.6 mm", "77 - 25.4"},
+		{"armhole", s.Armhole.Depth, "198.5 mm", "188 - 51.6 + 60 is less than (357 + 40) / 2"},
 		{"inset", s.Armhole.Inset, "76.5 mm", "(568 - 415) / 2"},
 		{"at once", s.Armhole.BindOff.Or(gauge.Length{}), "38.25 mm", "76.5 / 2"},
-		{"length", s.Body.Length, "405.9 mm", "477 + 180 - 52.6 - 198.5"},
-		{"neck", s.Neck.Width, "177.8 mm", "433 / pi + 40, more than (0.8 * 574 - 120) / 2"},
+		{"length", s.Body.Length, "406.9 mm", "477 + 180 - 51.6 - 198.5"},
+		{"neck", s.Neck.Width, "191.5 mm", "((574 + 433) / 2 - 105.4 * 8/7) / 2, more than 433 / pi + 40"},
+		{"neck depth", s.Neck.Depth, "80 mm", "less than (433 / pi + 40) / 2"},
+		{"back neck", s.Back.Neck.Depth, "25.4 mm", "1 in"},
 		{"cuff", s.Sleeve.Cuff, "216 mm", "176 + 40"},
 		{"top", s.Sleeve.Top, "397 mm", "357 + 40"},
 		{"sleeve", s.Sleeve.Length, "469.7 mm", "592 - (198.5 - 76.2)"},
@@ -137,9 +140,10 @@ func TestJumperOfOtherBodies(t *testing.T) {
 		got    func(garment.Spec) gauge.Length
 		want   string
 	}{
-		{"flat shoulder", func(b *bodies.Body) { b.ShoulderPoint = b.Nape }, func(s garment.Spec) gauge.Length { return s.Shoulder.Drop }, "19.05 mm"},
-		{"thin arm", func(b *bodies.Body) { b.Biceps = length("30 cm") }, func(s garment.Spec) gauge.Length { return s.Armhole.Depth }, "196.4 mm"},
-		{"large head", func(b *bodies.Body) { b.Head = length("62 cm") }, func(s garment.Spec) gauge.Length { return s.Neck.Width }, "188 mm"},
+		{"flat shoulder", func(b *bodies.Body) { b.Fall = length("30 mm") }, func(s garment.Spec) gauge.Length { return s.Shoulder.Drop }, "19.05 mm"},
+		{"thin arm", func(b *bodies.Body) { b.UpperArm = length("30 cm") }, func(s garment.Spec) gauge.Length { return s.Armhole.Depth }, "196.4 mm"},
+		{"large head", func(b *bodies.Body) { b.Head = length("80 cm") }, func(s garment.Spec) gauge.Length { return s.Neck.Width }, "264.75 mm"},
+		{"small head", func(b *bodies.Body) { b.Head = length("50 cm") }, func(s garment.Spec) gauge.Length { return s.Neck.Width }, "177.8 mm"},
 		{"shoulders wider than the body", func(b *bodies.Body) { b.Shoulders = length("60 cm") }, func(s garment.Spec) gauge.Length { return s.Armhole.Inset }, "0 cm"},
 		{"wide hips", func(b *bodies.Body) { b.Hips = length("120 cm") }, func(s garment.Spec) gauge.Length { return s.Body.Hem }, "60 cm"},
 	} {
@@ -190,7 +194,7 @@ func percentiles(t *testing.T) []bodies.Body {
 
 func measures(b bodies.Body) []gauge.Length {
 	return []gauge.Length{
-		b.Chest, b.Waist, b.Hips, b.NeckBase, b.Head, b.Biceps, b.Wrist, b.Hand, b.Shoulders,
-		b.BackWaist, b.Arm, b.Nape, b.ShoulderPoint, b.Armpit,
+		b.Chest, b.Waist, b.Hips, b.Neck, b.Head, b.UpperArm, b.Wrist, b.Hand, b.Shoulders,
+		b.BackWaist, b.Arm, b.Fall, b.Armpit,
 	}
 }

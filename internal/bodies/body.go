@@ -1,5 +1,5 @@
-// Package bodies holds measured bodies and heads, and how a knitter makes the spec of a
-// jumper from them. It serves the tests of this module.
+// Package bodies holds measured bodies and heads for the tests of this module, on top of
+// package sizes, and how they become the spec of a jumper.
 package bodies
 
 import (
@@ -11,23 +11,11 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/shaping/sizes"
 )
 
-// Body is what is measured of a person for a jumper.
-type Body struct {
-	Name string // such as "male median" or "female, line 17"
-
-	Chest, Waist, Hips gauge.Length // girths
-	NeckBase, Head     gauge.Length // girths
-	Biceps             gauge.Length // girth of the upper arm, flexed
-	Wrist, Hand        gauge.Length // girths
-	Shoulders          gauge.Length // breadth from shoulder point to shoulder point
-	BackWaist          gauge.Length // length from the nape to the waist
-	Arm                gauge.Length // length from shoulder point to wrist
-	Nape               gauge.Length // height of the 7th cervical above the floor
-	ShoulderPoint      gauge.Length // height above the floor
-	Armpit             gauge.Length // height above the floor
-}
+// Body is a body such as "male median" or "female, line 17".
+type Body struct{ sizes.Body }
 
 // column is where a table of the survey has one measurement.
 type column struct {
@@ -40,9 +28,9 @@ var girths = []column{
 	{"chestcircumference", func(b *Body) *gauge.Length { return &b.Chest }},
 	{"waistcircumference", func(b *Body) *gauge.Length { return &b.Waist }},
 	{"buttockcircumference", func(b *Body) *gauge.Length { return &b.Hips }},
-	{"neckcircumferencebase", func(b *Body) *gauge.Length { return &b.NeckBase }},
+	{"neckcircumferencebase", func(b *Body) *gauge.Length { return &b.Neck }},
 	{"headcircumference", func(b *Body) *gauge.Length { return &b.Head }},
-	{"bicepscircumferenceflexed", func(b *Body) *gauge.Length { return &b.Biceps }},
+	{"bicepscircumferenceflexed", func(b *Body) *gauge.Length { return &b.UpperArm }},
 	{"wristcircumference", func(b *Body) *gauge.Length { return &b.Wrist }},
 	{"handcircumference", func(b *Body) *gauge.Length { return &b.Hand }},
 	{"biacromialbreadth", func(b *Body) *gauge.Length { return &b.Shoulders }},
@@ -52,10 +40,16 @@ var girths = []column{
 var lengths = []column{
 	{"waistbacklength", func(b *Body) *gauge.Length { return &b.BackWaist }},
 	{"sleeveoutseam", func(b *Body) *gauge.Length { return &b.Arm }},
-	{"cervicaleheight", func(b *Body) *gauge.Length { return &b.Nape }},
-	{"acromialheight", func(b *Body) *gauge.Length { return &b.ShoulderPoint }},
+}
+
+// heights are measured from the nape down; the survey has the height above the floor.
+var heights = []column{
+	{"acromialheight", func(b *Body) *gauge.Length { return &b.Fall }},
 	{"axillaheight", func(b *Body) *gauge.Length { return &b.Armpit }},
 }
+
+// nape is the column of its height above the floor, that of the 7th cervical.
+const nape = "cervicaleheight"
 
 // Read reads a table of the survey: a line that names the columns, in any order and with
 // others between them, then a line for each body, in millimetres. Lines that begin with #
@@ -69,11 +63,11 @@ func Read(r io.Reader) ([]Body, error) {
 	for t.next() {
 		var b Body
 		b.Name = fmt.Sprintf("%s, line %d", t.text("sex"), t.line())
-		if t.has("percentile") {
-			b.Name = t.text("sex") + " " + t.text("percentile")
-		}
 		for _, c := range slices.Concat(girths, lengths) {
 			*c.of(&b) = gauge.Millimetres(t.number(c.name))
+		}
+		for _, c := range heights {
+			*c.of(&b) = gauge.Millimetres(t.number(nape).Sub(t.number(c.name)))
 		}
 		list = append(list, b)
 	}

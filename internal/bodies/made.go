@@ -3,6 +3,7 @@ package bodies
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 
 	"github.com/shopspring/decimal"
 
@@ -10,8 +11,8 @@ import (
 )
 
 // Made returns bodies that nobody has, half of them men, the same ones each time. All
-// heights and lengths of one lie at one place among the percentiles, so that they belong
-// together, and each girth and breadth at a place of its own near another one.
+// lengths of one lie at one place among the percentiles, so that they belong together, and
+// each girth and breadth at a place of its own near another one.
 func Made(n int) ([]Body, error) {
 	table, err := Percentiles()
 	if err != nil {
@@ -25,7 +26,7 @@ func Made(n int) ([]Body, error) {
 		const apart = 0.2 // two girths of one body, at most
 		b := &list[i]
 		b.Name = fmt.Sprintf("made %d", i)
-		for _, c := range lengths {
+		for _, c := range slices.Concat(lengths, heights) {
 			*c.of(b) = between(from, c, tall)
 		}
 		for _, c := range girths {

@@ -2,23 +2,29 @@ package bodies
 
 import (
 	"bytes"
-	_ "embed" // for the two tables
+	_ "embed" // for the table
 
 	"github.com/shopspring/decimal"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/shaping/sizes"
 )
-
-//go:embed testdata/ansur2-percentiles.csv
-var percentiles []byte
 
 //go:embed testdata/who-heads.csv
 var heads []byte
 
-// Percentiles returns the least, 5th percentile, median, 95th percentile and greatest of
-// each measurement, of men and then of women. None of them is one person: whoever has the
-// median chest seldom has the median arm. They show the range that a jumper has to cover.
-func Percentiles() ([]Body, error) { return Read(bytes.NewReader(percentiles)) }
+// Percentiles returns those of men and then of women that package sizes has, "male min" to
+// "female max".
+func Percentiles() ([]Body, error) {
+	var list []Body
+	for sex, bodies := range [][]sizes.Body{sizes.Men(), sizes.Women()} {
+		for _, b := range bodies {
+			b.Name = []string{"male ", "female "}[sex] + b.Name
+			list = append(list, Body{b})
+		}
+	}
+	return list, nil
+}
 
 // Head is the girth of children's heads at one age.
 type Head struct {

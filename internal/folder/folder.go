@@ -13,7 +13,7 @@ import (
 
 // File is a file to be written.
 type File struct {
-	Name  string // within the folder
+	Name  string // within the folder, or, with slashes, within folders in it, which are made
 	Write func(io.Writer) error
 }
 
@@ -53,8 +53,8 @@ func Write(dir string, files []File, replace bool) (paths []string, err error) {
 	}
 	defer s.remove()
 	for i, f := range files {
-		path := filepath.Join(dir, f.Name)
-		if err := os.WriteFile(filepath.Join(s.fresh, f.Name), contents[i], 0o666); err != nil {
+		path := f.in(dir)
+		if err := writeFile(f.in(s.fresh), contents[i]); err != nil {
 			return nil, failed(path, err)
 		}
 		paths = append(paths, path)
@@ -68,6 +68,17 @@ func Write(dir string, files []File, replace bool) (paths []string, err error) {
 		return nil, err
 	}
 	return paths, nil
+}
+
+// in returns the path of the file in a folder.
+func (f File) in(dir string) string { return filepath.Join(dir, filepath.FromSlash(f.Name)) }
+
+// writeFile writes a file and makes the folders that it lies in.
+func writeFile(path string, content []byte) error {
+	if err := os.MkdirAll(filepath.Dir(path), 0o777); err != nil {
+		return err
+	}
+	return os.WriteFile(path, content, 0o666)
 }
 
 // makeAll makes the contents of all files, so that a file that cannot be made
@@ -97,7 +108,7 @@ func check(dir string, files []File, replace bool) (there bool, err error) {
 		return false, &Error{Path: dir, Problem: "is no folder", Want: "name one, which need not exist yet", Err: fs.ErrExist}
 	}
 	for _, f := range files {
-		path := filepath.Join(dir, f.Name)
+		path := f.in(dir)
 		info, err := os.Lstat(path)
 		switch {
 		case errors.Is(err, fs.ErrNotExist):

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"syscall"
 	"testing"
 
 	"example.com/walewise/internal/folder"
@@ -118,6 +119,37 @@ func TestWrite(t *testing.T) {
 	}
 }
 
+// Files in folders of the folder.
+func TestWriteDeep(t *testing.T) {
+	deep := []folder.File{two[0], file("S/b.txt", "new b\n"), file("6 years/deep/c.txt", "new c\n")}
+	after := tree{
+		"out": "/", "out/a.txt": "new a\n", "out/S": "/", "out/S/b.txt": "new b\n",
+		"out/6 years": "/", "out/6 years/deep": "/", "out/6 years/deep/c.txt": "new c\n",
+	}
+	for name, before := range map[string]tree{
+		"a new folder":       {},
+		"an empty folder":    {"out": "/"},
+		"one of the folders": {"out/S": "/"},
+		"forced over all":    {"out/a.txt": "old a", "out/S/b.txt": "old b", "out/6 years/deep/c.txt": "old c"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			root := build(t, before)
+			t.Chdir(root)
+			paths, err := folder.Write("out", deep, true)
+			if err != nil {
+				t.Fatal(err)
+			}
+			want := []string{filepath.Join("out", "a.txt"), filepath.Join("out", "S", "b.txt"), filepath.Join("out", "6 years", "deep", "c.txt")}
+			if diff := cmp.Diff(want, paths); diff != "" {
+				t.Errorf("paths (-want +got):\n%s", diff)
+			}
+			if diff := cmp.Diff(after, look(t, root)); diff != "" {
+				t.Errorf("the folder (-want +got):\n%s", diff)
+			}
+		})
+	}
+}
+
 var errUnmade = errors.New("cannot be made")
 
 // After a refusal everything lies as before.
@@ -155,8 +187,12 @@ func TestRefusals(t *testing.T) {
 		{"a file that cannot be made, new folder", tree{}, "out", unmade, false, errUnmade, "cannot be made"},
 		{"a file that cannot be made, forced", tree{"out/a.txt": "old a"}, "out", unmade, true, errUnmade, "cannot be made"},
 		{
-			"a name that no file can have", tree{"out/a.txt": "old a"}, "out", []folder.File{two[0], file("no/b.txt", "")}, true,
-			fs.ErrNotExist, "out/no/b.txt: cannot be written (no such file or directory): name a folder that you may write to and that has room",
+			"a name that no file can have", tree{"out/a.txt": "old a"}, "out", []folder.File{two[0], file("no\x00.txt", "")}, true,
+			syscall.EINVAL, "out/no\x00.txt: cannot be written (invalid argument): name a folder that you may write to and that has room",
+		},
+		{
+			"a file in place of a folder in it", tree{"out/a.txt": "old a", "out/in": "mine"}, "out", []folder.File{two[0], file("in/b.txt", "")}, true,
+			syscall.ENOTDIR, "out/in/b.txt: cannot be written (not a directory): name a folder that you may write to and that has room",
 		},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -36,8 +36,19 @@ func newStage(place string) (*stage, error) {
 // remove removes the stage, but no old files that still lie in it.
 func (s *stage) remove() {
 	os.RemoveAll(s.fresh)
-	os.Remove(s.old)
+	removeEmpty(s.old)
 	os.Remove(s.root)
+}
+
+// removeEmpty removes a folder if nothing but folders lies in it.
+func removeEmpty(dir string) {
+	entries, _ := os.ReadDir(dir)
+	for _, e := range entries {
+		if e.IsDir() {
+			removeEmpty(filepath.Join(dir, e.Name()))
+		}
+	}
+	os.Remove(dir)
 }
 
 // become makes the new files the folder dir, which is not there.
@@ -53,10 +64,16 @@ func (s *stage) become(dir string) error {
 func (s *stage) moveInto(dir string, files []File) error {
 	var done moves
 	for _, f := range files {
-		path := filepath.Join(dir, f.Name)
-		err := done.move(path, filepath.Join(s.old, f.Name))
+		path := f.in(dir)
+		err := done.folder(filepath.Dir(path))
+		if err == nil {
+			err = os.MkdirAll(filepath.Dir(f.in(s.old)), 0o777)
+		}
+		if err == nil {
+			err = done.move(path, f.in(s.old))
+		}
 		if err == nil || errors.Is(err, fs.ErrNotExist) {
-			err = done.move(filepath.Join(s.fresh, f.Name), path)
+			err = done.move(f.in(s.fresh), path)
 		}
 		if err != nil {
 			if lost := done.back(); lost != nil {
@@ -69,8 +86,23 @@ func (s *stage) moveInto(dir string, files []File) error {
 	return nil
 }
 
-// moves are those made so far.
+// moves are those made so far; one from nowhere is a folder that was made.
 type moves []struct{ from, to string }
+
+// folder makes a folder, and those that it lies in, if it is not there.
+func (m *moves) folder(dir string) error {
+	if _, err := os.Stat(dir); err == nil || !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	if err := m.folder(filepath.Dir(dir)); err != nil {
+		return err
+	}
+	if err := os.Mkdir(dir, 0o777); err != nil {
+		return err
+	}
+	*m = append(*m, struct{ from, to string }{"", dir})
+	return nil
+}
 
 func (m *moves) move(from, to string) error {
 	if err := os.Rename(from, to); err != nil {
@@ -85,6 +117,10 @@ func (m *moves) move(from, to string) error {
 func (m moves) back() error {
 	var lost error
 	for _, made := range slices.Backward(m) {
+		if made.from == "" {
+			os.Remove(made.to)
+			continue
+		}
 		if err := os.Rename(made.to, made.from); err != nil {
 			lost = &Error{Path: made.to, Problem: because("cannot be moved back", err), Want: "move it by hand to " + made.from, Err: err}
 		}

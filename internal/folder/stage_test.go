@@ -104,3 +104,32 @@ func TestBecomeLeavesOthersAlone(t *testing.T) {
 		t.Errorf("the folder (-want +got):\n%s", diff)
 	}
 }
+
+// So has one in a folder that was made for it, which is removed again.
+func TestMoveIntoMovesFoldersBack(t *testing.T) {
+	dir := t.TempDir()
+	s, err := newStage(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range []string{filepath.Join(dir, "there"), filepath.Join(s.fresh, "there"), filepath.Join(s.fresh, "made")} {
+		if err := os.Mkdir(name, 0o777); err != nil {
+			t.Fatal(err)
+		}
+	}
+	put(t, filepath.Join(dir, "there", "a"), "old a")
+	put(t, filepath.Join(s.fresh, "there", "a"), "new a")
+	put(t, filepath.Join(s.fresh, "made", "b"), "new b")
+	// There is no new c.
+	err = s.moveInto(dir, []File{{Name: "there/a"}, {Name: "made/b"}, {Name: "made/c"}})
+	s.remove()
+	if !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("error %v", err)
+	}
+	if diff := cmp.Diff([]string{"there"}, names(t, dir)); diff != "" {
+		t.Errorf("files (-want +got):\n%s", diff)
+	}
+	if text, err := os.ReadFile(filepath.Join(dir, "there", "a")); err != nil || string(text) != "old a" {
+		t.Errorf("a holds %q, error %v", text, err)
+	}
+}

@@ -56,8 +56,12 @@ var library = map[string]allowance{
 		siblings: []string{"gauge", "curve", "shaping", "mirror", "shaping/order", "shaping/bed"},
 		decimal:  true,
 	},
-	"shaping/plan": {
+	"shaping/sizes": {
 		siblings: []string{"gauge", "shaping", "shaping/garment"},
+		decimal:  true,
+	},
+	"shaping/plan": {
+		siblings: []string{"gauge", "shaping", "shaping/garment", "shaping/sizes"},
 		decimal:  true,
 	},
 	"shaping/draw": {
@@ -70,7 +74,7 @@ var library = map[string]allowance{
 	"shaping/sheet": {
 		siblings: []string{
 			"gauge", "curve", "shaping", "mirror", "shaping/order", "shaping/bed",
-			"shaping/garment", "shaping/plan", "shaping/draw",
+			"shaping/garment", "shaping/sizes", "shaping/plan", "shaping/draw",
 		},
 		decimal: true,
 	},

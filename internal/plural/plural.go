@@ -18,3 +18,19 @@ func counted(n int, one, many string) string {
 	}
 	return fmt.Sprintf("%d %s", n, many)
 }
+
+// Ordinal returns "1st", "2nd", "3rd", "4th", "11th", ...
+func Ordinal(n int) string {
+	suffix := "th"
+	if tens := n % 100; tens < 11 || tens > 13 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return fmt.Sprintf("%d%s", n, suffix)
+}

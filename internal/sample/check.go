@@ -11,7 +11,7 @@ import (
 
 // check knits every piece of a plan and writes what came off the needles.
 func check(w io.Writer, file string, stdin io.Reader) error {
-	f, err := open(file, stdin)
+	f, err := Open(file, stdin)
 	if err != nil {
 		return err
 	}

@@ -4,6 +4,8 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"maps"
+	"slices"
 	"strings"
 
 	"example.com/walewise/internal/command"
@@ -11,9 +13,12 @@ import (
 
 // usage returns what is printed before the flags.
 func (p Program[T]) usage() string {
-	prints, input := p.Prints, p.input()
+	prints, input := p.Prints, p.PlansFrom
 	if prints == "" {
 		prints = "how to knit it"
+	}
+	if input == "" {
+		input = "[-spec FILE]"
 	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s plans %s and prints %s.\n\n", p.Name, p.Plans, prints)
@@ -31,36 +36,30 @@ func (p Program[T]) usage() string {
 type options struct {
 	spec, form, out, check string
 	force                  bool
-	given                  map[string]bool    // the flags that it has
-	values                 map[string]*string // of the program's own flags
+	given                  map[string]bool // the flags that it has
 }
 
 // parse reads the command line. What is wrong with it is printed to stderr.
-func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
-	o := options{given: map[string]bool{}, values: map[string]*string{}}
+func (p Program[T]) parse(args []string, stderr io.Writer) (options, Inputs[T], error) {
+	o := options{given: map[string]bool{}}
 	flags := command.Flags(p.Name, p.usage(), stderr)
 	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
 	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", p.formNames()))
 	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", p.fileNames()))
 	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
 	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
-	for _, f := range p.Flags {
-		o.values[f.Name] = flags.String(f.Name, "", f.Usage)
-	}
+	inputs := p.inputs(flags)
 	err := command.Parse(flags, args, func(rest []string) string {
 		flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
 		if problem := o.problem(rest); problem != "" {
 			return problem
 		}
-		if problem := p.together(o); problem != "" {
-			return problem
-		}
 		if _, ok := p.outputAs(o.form); !ok {
 			return fmt.Sprintf("-as %q: %s", o.form, p.formNames())
 		}
-		return ""
+		return inputs.Problem(o.given)
 	})
-	return o, err
+	return o, inputs, err
 }
 
 // problem says in a line which of the options do not go together; it is empty if all do.
@@ -68,8 +67,8 @@ func (o options) problem(rest []string) string {
 	if len(rest) > 0 {
 		return fmt.Sprintf("unexpected %q: give a spec with -spec, a plan with -check", rest[0])
 	}
-	for _, other := range []string{"spec", "as", "out", "force"} {
-		if o.given["check"] && o.given[other] {
+	for _, other := range slices.Sorted(maps.Keys(o.given)) {
+		if o.given["check"] && other != "check" {
 			return fmt.Sprintf("-check with -%s: it reads a plan and takes no other flag", other)
 		}
 	}

@@ -22,10 +22,16 @@ func (p Program[T]) outputAs(form string) (Output[T], bool) {
 func (p Program[T]) writeFolder(w io.Writer, planned T, dir string, replace bool) error {
 	var files []folder.File
 	for _, output := range p.Outputs {
+		if output.File == "" {
+			continue
+		}
 		files = append(files, folder.File{
 			Name:  output.File,
 			Write: func(w io.Writer) error { return output.Write(w, planned) },
 		})
+	}
+	if p.Beside != nil {
+		files = append(files, p.Beside(planned)...)
 	}
 	paths, err := folder.Write(dir, files, replace)
 	for _, path := range paths {
@@ -41,14 +47,20 @@ func (p Program[T]) formNames() string {
 
 // fileNames lists the files for a message.
 func (p Program[T]) fileNames() string {
-	return p.listed("and", func(o Output[T]) string { return o.File })
+	names := p.listed("and", func(o Output[T]) string { return o.File })
+	if p.BesideNames != "" {
+		names += ", " + p.BesideNames
+	}
+	return names
 }
 
 // listed lists the outputs by one of their names: "a, b or c".
 func (p Program[T]) listed(last string, name func(Output[T]) string) string {
 	var names []string
 	for _, o := range p.Outputs {
-		names = append(names, name(o))
+		if text := name(o); text != "" {
+			names = append(names, text)
+		}
 	}
 	n := len(names) - 1
 	return fmt.Sprintf("%s %s %s", strings.Join(names[:n], ", "), last, names[n])

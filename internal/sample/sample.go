@@ -4,9 +4,11 @@ package sample
 
 import (
 	"bytes"
+	"flag"
 	"io"
 
 	"example.com/walewise/internal/command"
+	"example.com/walewise/internal/folder"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -19,14 +21,43 @@ type Program[T any] struct {
 	Plan    func(garment.Spec) (T, error)
 	Outputs []Output[T] // two at least, in the order in which -out writes them; one has the form text
 
-	Flags    []Flag                                // beside those that all programs have; default none
-	PlanWith func(garment.Spec, Values) (T, error) // instead of Plan, in a program with Flags
+	// Inputs, of a program that plans from more than a spec, adds its own flags and returns
+	// what plans with them, in the place of Plan; PlansFrom says in the usage which they are,
+	// default "[-spec FILE]".
+	Inputs    func(*flag.FlagSet) Inputs[T]
+	PlansFrom string
+	// Beside, of a program that has them, are files that -out writes beside the outputs, and
+	// BesideNames says which in the help.
+	Beside      func(T) []folder.File
+	BesideNames string
+}
+
+// Inputs are what a program plans from beside a spec, as its own flags have it.
+type Inputs[T any] interface {
+	// Problem says in a line what is wrong with the command line, given the flags that it
+	// has; nothing if all is well.
+	Problem(given map[string]bool) string
+	Plan(spec garment.Spec, stdin io.Reader) (T, error)
+}
+
+// fromSpec is a plan from a spec alone.
+type fromSpec[T any] func(garment.Spec) (T, error)
+
+func (f fromSpec[T]) Problem(map[string]bool) string                 { return "" }
+func (f fromSpec[T]) Plan(spec garment.Spec, _ io.Reader) (T, error) { return f(spec) }
+
+// inputs returns what the program plans from beside a spec.
+func (p Program[T]) inputs(flags *flag.FlagSet) Inputs[T] {
+	if p.Inputs == nil {
+		return fromSpec[T](p.Plan)
+	}
+	return p.Inputs(flags)
 }
 
 // Output is one of the forms in which a T is printed or written.
 type Output[T any] struct {
 	Form  string // as -as calls it
-	File  string // as -out calls it
+	File  string // as -out calls it; empty if it does not write it
 	Write func(io.Writer, T) error
 }
 
@@ -36,7 +67,7 @@ func (p Program[T]) Main() { command.Main(p.Name, p.Run) }
 // Run runs the program. Nothing is printed to stdout or written into a folder unless
 // everything could be made.
 func (p Program[T]) Run(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
-	o, err := p.parse(args, stderr)
+	o, inputs, err := p.parse(args, stderr)
 	if err != nil {
 		return err
 	}
@@ -44,7 +75,7 @@ func (p Program[T]) Run(args []string, stdin io.Reader, stdout, stderr io.Writer
 	if o.given["check"] {
 		err = check(&out, o.check, stdin)
 	} else {
-		err = p.write(&out, o, stdin)
+		err = p.write(&out, o, inputs, stdin)
 	}
 	if err != nil {
 		return err
@@ -54,16 +85,12 @@ func (p Program[T]) Run(args []string, stdin io.Reader, stdout, stderr io.Writer
 }
 
 // write plans, and writes what is planned in one form or into a folder.
-func (p Program[T]) write(w io.Writer, o options, stdin io.Reader) error {
+func (p Program[T]) write(w io.Writer, o options, inputs Inputs[T], stdin io.Reader) error {
 	spec, err := p.readSpec(o.spec, stdin)
 	if err != nil {
 		return err
 	}
-	plan := p.Plan
-	if p.PlanWith != nil {
-		plan = func(spec garment.Spec) (T, error) { return p.PlanWith(spec, Values{o.values, stdin}) }
-	}
-	planned, err := plan(spec)
+	planned, err := inputs.Plan(spec, stdin)
 	if err != nil {
 		return err
 	}

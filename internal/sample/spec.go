@@ -13,7 +13,7 @@ func (p Program[T]) readSpec(file string, stdin io.Reader) (garment.Spec, error)
 	if file == "" {
 		return plan.ParseSpec(p.Demo)
 	}
-	f, err := open(file, stdin)
+	f, err := Open(file, stdin)
 	if err != nil {
 		return garment.Spec{}, err
 	}
@@ -21,8 +21,8 @@ func (p Program[T]) readSpec(file string, stdin io.Reader) (garment.Spec, error)
 	return plan.ReadSpec(f)
 }
 
-// open opens a file named on the command line; - is standard input.
-func open(file string, stdin io.Reader) (io.ReadCloser, error) {
+// Open opens a file named on the command line; - is standard input.
+func Open(file string, stdin io.Reader) (io.ReadCloser, error) {
 	if file == "-" {
 		return io.NopCloser(stdin), nil
 	}

@@ -45,7 +45,7 @@ func acrossShoulders(t fataler, p garment.Piece) gauge.Length {
 func TestScalingByTheChestMisses(t *testing.T) {
 	list := percentiles(t)
 	shoulders := func(b bodies.Body) gauge.Length { return b.Shoulders }
-	neckBase := func(b bodies.Body) gauge.Length { return b.NeckBase }
+	neckBase := func(b bodies.Body) gauge.Length { return b.Neck }
 	for _, c := range []struct {
 		what        string
 		of          func(bodies.Body) gauge.Length
@@ -122,7 +122,7 @@ func TestGradeOfSurvey(t *testing.T) {
 					continue
 				}
 				mm := func(l gauge.Length) float64 { return l.Millimetres().InexactFloat64() }
-				chests, shoulders, necks = append(chests, mm(b.Chest)), append(shoulders, mm(b.Shoulders)), append(necks, mm(b.NeckBase))
+				chests, shoulders, necks = append(chests, mm(b.Chest)), append(shoulders, mm(b.Shoulders)), append(necks, mm(b.Neck))
 				offs = append(offs, mm(scaled(c.median.Shoulders, c.median, b).Sub(b.Shoulders)))
 			}
 			for _, r := range []struct {

@@ -16,7 +16,7 @@ type pieceForm struct {
 	Panels   []panelForm    `json:"panels"`
 	Rows     []rowForm      `json:"rows"`
 	Ledger   ledgerForm     `json:"ledger"`
-	Size     sizes          `json:"size"`
+	Size     sizeList       `json:"size"`
 	Edges    []edgeForm     `json:"edges"`
 	Warnings []string       `json:"warnings"`
 }

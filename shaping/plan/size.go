@@ -11,8 +11,8 @@ import (
 // sizeOrder is the order in which sizes are written; others follow.
 var sizeOrder = []string{"width", "length", "armhole", "neckWidth", "neckDepth", "shoulder", "drop"}
 
-// sizes is an object with a key for each size.
-type sizes []Size
+// sizeList is an object with a key for each size.
+type sizeList []Size
 
 // sizeForm has the keys of one size.
 type sizeForm struct {
@@ -41,7 +41,7 @@ func ordered(list []Size) []Size {
 	return made
 }
 
-func (s *sizes) readNode(n *node) error {
+func (s *sizeList) readNode(n *node) error {
 	if n.kind != object {
 		return n.fault("write an object in { } with a key for each size", nil)
 	}
@@ -60,7 +60,7 @@ func (s *sizes) readNode(n *node) error {
 	return nil
 }
 
-func (s sizes) MarshalJSON() ([]byte, error) {
+func (s sizeList) MarshalJSON() ([]byte, error) {
 	var b bytes.Buffer
 	b.WriteByte('{')
 	for i, size := range s {
