@@ -12,6 +12,7 @@ const usage = `%[1]s plans %[2]s and prints how to knit it.
 
   %[1]s [-spec FILE] [-as FORM]        print it
   %[1]s [-spec FILE] -out DIR [-force] write it into a folder in every form
+  %[1]s [-spec FILE] -from READING     print how things stand there and the rest
   %[1]s -check FILE                    knit a plan and say whether it can be
 
 `
@@ -20,6 +21,8 @@ const usage = `%[1]s plans %[2]s and prints how to knit it.
 type options struct {
 	spec, form, out, check string
 	force                  bool
+	from                   int
+	panel, piece           string
 	given                  map[string]bool // the flags that it has
 }
 
@@ -31,6 +34,9 @@ func (p Program[T]) parse(args []string, stderr io.Writer) (options, error) {
 	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", p.formNames()))
 	flags.StringVar(&o.out, "out", "", fmt.Sprintf("write %s into the folder `DIR`, which is made if there is none; not with -as", p.fileNames()))
 	flags.BoolVar(&o.force, "force", false, "with -out: replace these files where they are there already")
+	flags.IntVar(&o.from, "from", 0, "print how things stand at the counter `READING`, in the hand after that row, and the rest from there")
+	flags.StringVar(&o.panel, "panel", "", "with -from: the `PANEL`, such as \"right half\"; needed where more than one has the reading")
+	flags.StringVar(&o.piece, "piece", "", "with -from: the `PIECE`, such as \"back\"; without it the first one")
 	flags.StringVar(&o.check, "check", "", "knit every piece of the plan in `FILE`; - is standard input; with no other flag")
 	err := command.Parse(flags, args, func(rest []string) string {
 		flags.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
@@ -50,9 +56,19 @@ func (o options) problem(rest []string) string {
 	if len(rest) > 0 {
 		return fmt.Sprintf("unexpected %q: give a spec with -spec, a plan with -check", rest[0])
 	}
-	for _, other := range []string{"spec", "as", "out", "force"} {
+	for _, other := range []string{"spec", "as", "out", "force", "from", "panel", "piece"} {
 		if o.given["check"] && o.given[other] {
 			return fmt.Sprintf("-check with -%s: it reads a plan and takes no other flag", other)
+		}
+	}
+	for _, other := range []string{"as", "out", "force"} {
+		if o.given["from"] && o.given[other] {
+			return fmt.Sprintf("-from with -%s: it prints text, leave -%s out", other, other)
+		}
+	}
+	for _, with := range []string{"panel", "piece"} {
+		if o.given[with] && !o.given["from"] {
+			return fmt.Sprintf("-%s without -from: name the counter reading with -from", with)
 		}
 	}
 	switch {

@@ -16,6 +16,7 @@ type Program[T any] struct {
 	Plans   string // what it plans, such as "the front of a garment"
 	Demo    []byte // the spec that is planned when none is given
 	Plan    func(garment.Spec) (T, error)
+	Pieces  func(T) []garment.Piece
 	Outputs []Output[T] // two at least, in the order in which -out writes them; one has the form text
 }
 
@@ -61,6 +62,9 @@ func (p Program[T]) write(w io.Writer, o options, stdin io.Reader) error {
 	}
 	if o.given["out"] {
 		return p.writeFolder(w, planned, o.out, o.force)
+	}
+	if o.given["from"] {
+		return writeFrom(w, p.Pieces(planned), o)
 	}
 	output, _ := p.outputAs(o.form)
 	return output.Write(w, planned)
