@@ -10,6 +10,7 @@ type job struct {
 	spec  Spec
 	gauge gauge.Gauge
 	place shaping.Place
+	begun *begun // what is on the needles of the piece already, nil for one that is not begun
 }
 
 // newJob returns the job of a spec whose lengths and choices are in range.

@@ -13,8 +13,8 @@ func (f *trunk) sizes() []Size {
 	neckAsked := f.opening.Width
 	shoulder := halfLength(s.Body.Width.Sub(neckAsked)).Sub(s.Armhole.Inset)
 	sizes := []Size{
-		f.wide("width", s.Body.Width, w.Body-2*w.Seam, ""),
-		f.high("length", s.Body.Length, h.Underarm, "what armhole and shoulder leave of the whole height"),
+		f.wide("width", s.Body.Width, w.Body-2*w.Seam, f.whyWidth()),
+		f.high("length", s.Body.Length, h.Underarm, f.whyLength()),
 		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
 		f.wide("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
 		f.high("neckDepth", f.opening.Depth, h.Neck, "even, so that a half ends at its outer edge"),
@@ -24,14 +24,14 @@ func (f *trunk) sizes() []Size {
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
 	sizes = append(sizes, f.high("height", whole, h.Top(), "even, so that the half at the right goes on with the yarn"))
 	if !s.Body.Hem.IsZero() {
-		sizes = append(sizes, f.wide("hem", s.Body.Hem, w.CastOn-2*w.Seam, sideParity(w)))
+		sizes = append(sizes, f.wide("hem", s.Body.Hem, w.CastOn-2*w.Seam, f.whyKnitted(sideParity(w))))
 	}
 	if waist := s.Body.Waist; waist != nil {
-		sizes = append(sizes, f.wide("waist", waist.Width, w.Waist-2*w.Seam, sideParity(w)),
-			f.high("waistHeight", waist.Height, h.Waist, "within what the whole height leaves of the body"))
+		sizes = append(sizes, f.wide("waist", waist.Width, w.Waist-2*w.Seam, f.whyWaist(sideParity(w))),
+			f.high("waistHeight", waist.Height, h.Waist, f.whyWaist("within what the whole height leaves of the body")))
 	}
 	if w.Inset > 0 || s.Armhole.Inset.Sign() > 0 {
-		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, "what neck and shoulders leave of the body"))
+		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, f.whyInset()))
 	}
 	return sizes
 }

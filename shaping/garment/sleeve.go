@@ -60,7 +60,12 @@ func fittedSleeve(j job, side shaping.Side, front, back Piece) (*sleeve, error) 
 		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: capPair(j.spec.Methods.Armhole),
 		armhole: armholeLength(front, back),
 	}
-	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
+	steps := []func() error{s.chooseWidths, s.chooseHeights, s.slantSides}
+	if s.begun != nil {
+		// Which widths can still be reached depends on the rows left.
+		steps = []func() error{s.chooseHeights, s.keepSides}
+	}
+	for _, step := range steps {
 		if err := step(); err != nil {
 			return nil, err
 		}
@@ -173,7 +178,13 @@ func (s *sleeve) chooseWidths() error {
 // chooseHeights chooses the rows up to the underarm.
 func (s *sleeve) chooseHeights() error {
 	h := Heights{Underarm: max(s.gauge.Rows(s.asked.Length).Round(gauge.Rounding{}), 1)}
+	if s.begun != nil {
+		h.Underarm = max(h.Underarm, s.begun.rows)
+	}
 	h.Band = min(s.gauge.Rows(s.asked.Band.Or(s.spec.Start.Band)).Round(gauge.Rounding{}), h.Underarm)
+	if s.begun != nil {
+		h.Band = s.begun.band(h.Band)
+	}
 	s.heights = h
 	if h.Underarm > curve.MaxRows {
 		return s.spec.fitError("sleeve.length", s.asked.Length, fmt.Sprintf("%d rows, at most %d are planned, which is %s",
@@ -203,7 +214,7 @@ func (s *sleeve) slantSides() error {
 // outerSteps returns everything that happens at one edge.
 func (s *sleeve) outerSteps(edge shaping.Side) shaping.Schedule {
 	steps := append(slanted(s.sides), s.underarm(edge)...)
-	return append(steps, s.laid(s.cap.traced, edge)...)
+	return s.begun.goesOnWith(append(steps, s.laid(s.cap.traced, edge)...), edge)
 }
 
 // piece orders the rows, knits them and reports.
@@ -228,9 +239,10 @@ func (s *sleeve) piece() (Piece, error) {
 	}
 	p := Piece{
 		Work: work, Cloth: cloth, Spec: s.spec, Gauge: s.gauge,
-		Heights: s.heights, ShoulderRow: s.heights.Top() + 1, Widths: s.widths, Edges: edges, Warnings: s.warnings(),
+		Heights: s.heights, ShoulderRow: s.heights.Top() + 1, Widths: s.widths, Edges: edges,
 	}
 	p.Sizes = s.sizes(p)
+	p.Warnings = s.warnings(p.Sizes)
 	return p, nil
 }
 
@@ -263,9 +275,9 @@ func (s *sleeve) sizes(p Piece) []Size {
 	w, h := s.widths, s.heights
 	both := parity(w.Body) + ", as both cuff and top must be"
 	sizes := []Size{
-		s.wide("width", s.asked.Top, w.Body-2*w.Seam, both),
-		s.high("length", s.asked.Length, h.Underarm, ""),
-		s.wide("cuff", s.asked.Cuff, w.CastOn-2*w.Seam, both),
+		s.wide("width", s.asked.Top, w.Body-2*w.Seam, s.whyReached(s.asked.Top, w.Body-2*w.Seam, both)),
+		s.high("length", s.asked.Length, h.Underarm, s.whyKnitted("")),
+		s.wide("cuff", s.asked.Cuff, w.CastOn-2*w.Seam, s.whyKnitted(both)),
 	}
 	if s.asked.Cap != SetInCap {
 		return sizes
@@ -282,8 +294,8 @@ func (s *sleeve) sizes(p Piece) []Size {
 }
 
 // warnings says what the knitter should know before starting.
-func (s *sleeve) warnings() []string {
-	var list []string
+func (s *sleeve) warnings(sizes []Size) []string {
+	list := s.begunWarnings(sizes)
 	inset := s.spec.Armhole.Inset.Sign() > 0
 	if s.asked.Cap != SetInCap {
 		if inset {
@@ -291,7 +303,7 @@ func (s *sleeve) warnings() []string {
 		}
 		return list
 	}
-	list = apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))
+	list = append(list, apartWarning(s.capFirst(shaping.Left), s.capFirst(shaping.Right))...)
 	if depth := s.spec.Armhole.Depth; s.gauge.Height(s.heights.Cap).Cmp(depth) > 0 {
 		list = append(list, fmt.Sprintf("The cap is %s high, the armhole %s deep: it will not lie smoothly. A wider sleeve.top or less sleeve.ease makes it lower.",
 			s.spec.nearly(s.gauge.Height(s.heights.Cap)), s.spec.text(depth)))

@@ -7,11 +7,11 @@ import (
 )
 
 // warnings says what the knitter should know before starting.
-func (f *trunk) warnings() []string {
-	var list []string
+func (f *trunk) warnings(sizes []Size) []string {
+	list := f.begunWarnings(sizes)
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
 	if f.lastTied > 0 {
-		list = apartWarning(f.armholeStart(shaping.Left), f.armholeStart(shaping.Right))
+		list = append(list, apartWarning(f.armholeStart(shaping.Left), f.armholeStart(shaping.Right))...)
 	}
 	if f.heights.NeckStart() < f.heights.Tip() && f.heights.NeckStart() <= f.heights.Underarm {
 		add("The neck begins below the underarms: the armholes are shaped in the halves.")
