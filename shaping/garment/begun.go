@@ -138,7 +138,8 @@ func (j job) gone(stretches []slant, plainKept bool) []slant {
 		}
 		if old, kept := j.begun.kept(s); kept {
 			made = append(made, old)
-		} else if spaced, ok := j.spaced(s, plainKept); ok && s.stitches != 0 {
+		} else if s.stitches != 0 {
+			spaced, _ := j.spaced(s, plainKept) // leads has seen to it
 			made = append(made, spaced)
 		}
 	}
@@ -200,7 +201,7 @@ func (j job) begunWarnings(sizes []Size) []string {
 // Why a length of a piece that is gone on with is not what was asked.
 const (
 	knittedAlready = "it is knitted already"
-	onNeedles      = "the stitches are on the needles, and the sides are straight"
+	onNeedles      = "the stitches are on the needles, and without body.hem the sides stay straight"
 	nearestLeft    = "the nearest that single steps over the rows left can reach"
 )
 
@@ -247,6 +248,14 @@ func (f *trunk) whyLength() string {
 		return knittedAlready
 	}
 	return "what armhole and shoulder leave of the whole height"
+}
+
+// whyHeight says why the whole is not as high as was asked.
+func (f *trunk) whyHeight() string {
+	if f.whyLength() == knittedAlready {
+		return "the rows up to the underarm are knitted already"
+	}
+	return "even, so that the half at the right goes on with the yarn"
 }
 
 // whyWaist says why the waist is not as was asked.

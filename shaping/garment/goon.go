@@ -128,10 +128,18 @@ func (b *begun) check(j job) error {
 	return nil
 }
 
-// isPrefixOf reports whether the rows that are knitted are the first ones of a piece.
+// isPrefixOf reports whether the rows that are knitted are the first ones of a piece. What
+// is taken off after the last row of a sleeve is not taken off yet.
 func (b *begun) isPrefixOf(made Piece) bool {
-	return slices.EqualFunc(b.piece.Work.Rows[:b.rows], made.Work.Rows[:b.rows], func(a, b shaping.Row) bool {
-		return a.Row == b.Row && a.Panel == b.Panel && a.From == b.From && a.Knit == b.Knit &&
-			slices.Equal(a.Before, b.Before) && slices.Equal(a.After, b.After)
+	return slices.EqualFunc(b.piece.Work.Rows[:b.rows], made.Work.Rows[:b.rows], func(x, y shaping.Row) bool {
+		return x.Row == y.Row && x.Panel == y.Panel && x.From == y.From && x.Knit == y.Knit &&
+			slices.Equal(x.Before, y.Before) && slices.Equal(wraps(x.After), wraps(y.After))
+	})
+}
+
+// wraps returns those of the actions after a row that take nothing off.
+func wraps(after []shaping.Action) []shaping.Action {
+	return slices.DeleteFunc(slices.Clone(after), func(a shaping.Action) bool {
+		return a.Do == shaping.DoWaste || a.Do == shaping.DoBindOff
 	})
 }

@@ -22,7 +22,7 @@ func (f *trunk) sizes() []Size {
 		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
 	}
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
-	sizes = append(sizes, f.high("height", whole, h.Top(), "even, so that the half at the right goes on with the yarn"))
+	sizes = append(sizes, f.high("height", whole, h.Top(), f.whyHeight()))
 	if !s.Body.Hem.IsZero() {
 		sizes = append(sizes, f.wide("hem", s.Body.Hem, w.CastOn-2*w.Seam, f.whyKnitted(sideParity(w))))
 	}

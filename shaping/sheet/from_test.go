@@ -9,6 +9,7 @@ import (
 	gocmp "github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
+	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/garment"
@@ -267,5 +268,42 @@ func TestReaderNoticesFaultsInStates(t *testing.T) {
 		if want := judgedFrom(t, fault.piece, fault.at); err == nil && gocmp.Equal(want, got) {
 			t.Errorf("%s is not noticed", fault.name)
 		}
+	}
+}
+
+// The sheet of a piece whose rest was planned anew suffices to knit the whole of it, and the
+// rest of it to go on.
+func TestRestOfABegunPieceIsEnough(t *testing.T) {
+	made := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		s := jumperSpec(rt)
+		for _, name := range []string{"front", "back", "sleeve"} {
+			piece, err := pieces(s)[name]()
+			if err != nil {
+				continue // not every drawn jumper can be made
+			}
+			last := piece.Heights.Underarm
+			if len(piece.Work.Panels) > 1 {
+				last = min(piece.Heights.NeckStart(), piece.ShoulderRow-1)
+			}
+			rows := rapid.IntRange(0, last).Draw(rt, "rows")
+			fresh := s
+			fresh.Body.Length = fresh.Body.Length.Add(gauge.MustParseLength("1 cm").Mul(rapid.IntRange(0, 6).Draw(rt, "longer")))
+			fresh.Body.Width = fresh.Body.Width.Add(gauge.MustParseLength("1 cm").Mul(rapid.IntRange(0, 4).Draw(rt, "wider")))
+			again, err := garment.GoOn(piece, rows, fresh)
+			if err != nil {
+				continue // nor can every rest
+			}
+			made++
+			if err := compare(sheetOfPiece(t, again), again); err != nil {
+				rt.Fatalf("%s from row %d: %v", name, rows, err)
+			}
+			if err := compareFrom(rt, again, sheet.Reading{Panel: shaping.Body, Counter: rows}); err != nil {
+				rt.Fatalf("%s from row %d: %v", name, rows, err)
+			}
+		}
+	})
+	if made == 0 {
+		t.Error("nothing was gone on with")
 	}
 }
