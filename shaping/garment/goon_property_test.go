@@ -170,6 +170,14 @@ func checkBegun(t *rapid.T, p garment.Piece, rows int, made garment.Piece) {
 	if _, err := bed.Knit(made.Work); err != nil {
 		t.Fatalf("%s: %v", at, err)
 	}
+	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+		sides := panel(t, made, shaping.Body).Steps(edge).Between(1, made.Heights.Underarm).Of(shaping.Fashioned)
+		for i := 1; i < len(sides); i++ {
+			if sides[i].Row-sides[i-1].Row < 2 {
+				t.Fatalf("%s: the %v side is shaped in rows %d and %d", at, edge, sides[i-1].Row, sides[i].Row)
+			}
+		}
+	}
 	g := made.Gauge
 	offRows := func(name string) int {
 		s := size(t, made, name)

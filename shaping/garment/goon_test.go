@@ -191,7 +191,7 @@ func TestGoingOnIsRefused(t *testing.T) {
 	same := func(*garment.Spec) {}
 	shallow := adult()
 	shallow.Neck.Depth = length("2 cm")
-	sloping := front(t, shallow)
+	sloping, level := front(t, shallow), front(t, unitGauge(40, 30, 20, 4, 16, 2))
 	for _, c := range []struct {
 		name        string
 		piece       garment.Piece
@@ -217,6 +217,8 @@ func TestGoingOnIsRefused(t *testing.T) {
 			func(s *garment.Spec) { s.Neck.Depth = length("10.0 cm") }},
 		{"a neck among the armholes' steps", planned, 108, func(s *garment.Spec) { s.Neck.Depth = length("23.4 cm") }, "rows", "go on from row 107 or a lower one", garment.ErrBegun, 107,
 			func(s *garment.Spec) { s.Neck.Depth = length("23.4 cm") }},
+		{"shoulders in what is knitted", level, 48, func(s *garment.Spec) { s.Armhole.Depth = length("17 cm") }, "armhole.depth", "the shoulders would begin in the rows that are knitted: at least 22.0 cm", garment.ErrFit, 48,
+			func(s *garment.Spec) { s.Armhole.Depth = length("22 cm") }},
 		{"too low an armhole", planned, 110, func(s *garment.Spec) { s.Armhole.Depth, s.Neck.Depth = length("5 cm"), length("2 cm") }, "armhole.depth", "7.4 cm is enough", garment.ErrFit, 110,
 			func(s *garment.Spec) { s.Armhole.Depth, s.Neck.Depth = length("7.4 cm"), length("2 cm") }},
 	} {
@@ -249,27 +251,37 @@ func TestGoingOnIsRefused(t *testing.T) {
 }
 
 // An underarm that is passed moves the armholes up, and they begin above what is knitted
-// whatever edge goes first.
+// whatever edge goes first: with a neck that begins among their steps one edge goes a row
+// before the other.
 func TestArmholesBeginAboveWhatIsKnitted(t *testing.T) {
 	planned := front(t, adult())
+	higher := 0
 	for rows := 90; rows <= 107; rows++ {
 		for _, high := range []string{"24", "26", "30", "33"} {
-			for _, depth := range []string{"8 cm", "19 cm", "24.6 cm"} {
-				s := adult()
-				s.Gauge = newGauge("22", high, "10 cm")
-				s.Neck.Depth = length(depth)
+			s := adult()
+			s.Gauge = newGauge("22", high, "10 cm")
+			for above := range 5 { // rows from the underarm to where the neck begins
 				made, err := garment.GoOn(planned, rows, s)
 				if fault := (*garment.Error)(nil); errors.As(err, &fault) && fault.Field == "neck.depth" {
 					continue
 				}
 				if err != nil {
-					t.Errorf("row %d, %s rows, neck %s: %v", rows, high, depth, err)
+					t.Errorf("row %d, %s rows, neck %v: %v", rows, high, s.Neck.Depth, err)
 					continue
 				}
-				if made.Heights.Underarm < rows || made.Heights.Underarm > max(rows+1, made.Gauge.Rows(length("37 cm")).Round(gauge.Rounding{})) {
-					t.Errorf("row %d, %s rows: the underarm is at row %d", rows, high, made.Heights.Underarm)
+				h := made.Heights
+				asked := made.Gauge.Rows(s.Body.Length).Round(gauge.Rounding{})
+				if h.Underarm < rows || h.Underarm > max(rows, asked)+1 {
+					t.Errorf("row %d, %s rows, neck %v: the underarm is at row %d", rows, high, s.Neck.Depth, h.Underarm)
 				}
+				if h.Underarm == rows+1 && asked < rows-1 {
+					higher++
+				}
+				s.Neck.Depth = made.Gauge.Height(h.Top() - h.Underarm - above)
 			}
 		}
+	}
+	if higher == 0 {
+		t.Error("no underarm was put a row above what is knitted")
 	}
 }
