@@ -13,7 +13,7 @@
 //		fmt.Println(check.Says)
 //	}
 //
-// [Front], [Back] and [Sleeve] make single pieces.
+// [Front], [Back] and [Sleeve] make single pieces, and [GoOn] the rest of one that is begun.
 //
 // # Model
 //
@@ -62,6 +62,14 @@
 // neither in the armhole nor in the cap. The height of a set-in cap is what makes its edge,
 // the flat top included, as long as the armhole of front and back with the asked ease:
 // within 3 mm, and where no whole rows and no wording give that, the nearest.
+//
+// # Going on
+//
+// A piece that is begun can be planned anew from the stitches on the needles, with the gauge
+// that was found on it or with other lengths; see [GoOn]. The rows that are knitted stay as
+// they are. A stretch of the sides that still leads where it should goes on as it was
+// planned; another is spaced anew over the rows left, and ends as near to the asked width as
+// single steps can come. Sizes and warnings say what is out of reach.
 //
 // # Checks
 //

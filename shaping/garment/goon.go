@@ -8,9 +8,6 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// ErrBegun: the piece cannot be gone on with from there.
-var ErrBegun = errors.New("cannot be gone on with")
-
 // GoOn plans the rest of a piece anew of which so many rows of the body are knitted, knits
 // the whole of it and returns it. The rows up to there are those of p; from there on the
 // piece follows s: the same measurements with the gauge that was found on the piece itself,

@@ -17,7 +17,9 @@
 // WS, and speaks of stitches from where the row starts. Entries that repeat are
 // gathered, with a box to tick for each time, and those at two distances in turn. The
 // second half is written out. [WriteSet] does this for every piece of a garment, after a
-// table of the pieces, the checks between them and the order of joining.
+// table of the pieces, the checks between them and the order of joining. [WriteFrom] begins
+// at any reading of the counter: with how things stand there, as the judge of package bed
+// left it, and then in the words of the whole sheet.
 //
 // # Exactness
 //

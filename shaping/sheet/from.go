@@ -116,5 +116,16 @@ func (s *writer) panelBegins(state bed.State) bool {
 
 // isSplit reports whether the halves are parted at a state.
 func (s *writer) isSplit(state bed.State) bool {
-	return state.Panel() != shaping.Body && (!s.panelBegins(state) || s.isLast(state.Panel()))
+	return state.Panel() != shaping.Body && (!s.panelBegins(state) || s.before(state.Panel()) != "")
+}
+
+// before returns the half that is finished before a panel begins with a new end of yarn,
+// empty if the panel goes on with that of the body or is the body.
+func (s *writer) before(panel string) string {
+	for i := 2; i < len(s.work.Panels); i++ {
+		if s.work.Panels[i].Name == panel {
+			return s.work.Panels[i-1].Name
+		}
+	}
+	return ""
 }

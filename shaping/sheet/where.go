@@ -184,14 +184,6 @@ func (s *writer) halfLies(state bed.State, seen string) string {
 		state.Panel(), seen, outer.Opposite(), outer, s.wearer(state.Panel()))
 }
 
-// finishedHalf returns the half that is off, empty if none is.
-func (s *writer) finishedHalf(state bed.State) string {
-	if state.Panel() != shaping.Body && s.isLast(state.Panel()) {
-		return s.work.Panels[1].Name
-	}
-	return ""
-}
-
 // here says how things stand at the bed.
 func (b bedVoice) here(state bed.State) []string {
 	lines := []string{b.lastKnitted(state), b.halfLies(state, ""), b.bandLeft(state)}
@@ -210,7 +202,7 @@ func (b bedVoice) here(state bed.State) []string {
 	if b.setToHold(state) {
 		lines = append(lines, "The carriage is set to hold.")
 	}
-	if half := b.finishedHalf(state); half != "" {
+	if half := b.before(state.Panel()); half != "" {
 		off := "Bound off"
 		if len(state.OnWaste()) > 0 {
 			off = "On waste yarn"
@@ -234,8 +226,8 @@ func (b bedVoice) lastKnitted(state bed.State) string {
 	switch {
 	case state.Rows() == 0:
 		return text + "The stitches are cast on; no row is knitted yet."
-	case b.panelBegins(state) && b.isLast(state.Panel()):
-		return text + fmt.Sprintf("The %s is finished, its yarn is broken; the %s begins.", b.work.Panels[1].Name, state.Panel())
+	case b.panelBegins(state) && b.before(state.Panel()) != "":
+		return text + fmt.Sprintf("The %s is finished, its yarn is broken; the %s begins.", b.before(state.Panel()), state.Panel())
 	}
 	text += fmt.Sprintf("You have just knitted row %d, from %v to %v", state.Row(), state.Carriage().Opposite(), state.Carriage())
 	if n := b.justWrapped(state); n != 0 {
@@ -288,7 +280,7 @@ func (h handVoice) here(state bed.State) []string {
 	if len(onHolders) > 0 {
 		lines = append(lines, "On holders: "+strings.Join(onHolders, "; ")+".")
 	}
-	if half := h.finishedHalf(state); half != "" {
+	if half := h.before(state.Panel()); half != "" {
 		off := "Bound off"
 		if len(state.OnWaste()) > 0 {
 			off = "On a holder, off"
@@ -304,8 +296,8 @@ func (h handVoice) lastWorked(state bed.State) string {
 	switch {
 	case state.Rows() == 0:
 		return "The sts are cast on; no row is worked yet. The next row is row 1 (RS)."
-	case h.panelBegins(state) && h.isLast(state.Panel()):
-		return fmt.Sprintf("The %s is finished, its yarn is broken; the %s begins. The next row is row %d (%s).", h.work.Panels[1].Name, state.Panel(), row+1, sideOfRow(row+1))
+	case h.panelBegins(state) && h.before(state.Panel()) != "":
+		return fmt.Sprintf("The %s is finished, its yarn is broken; the %s begins. The next row is row %d (%s).", h.before(state.Panel()), state.Panel(), row+1, sideOfRow(row+1))
 	}
 	text := fmt.Sprintf("You have just worked row %d (%s)", row, sideOfRow(row))
 	if h.justWrapped(state) != 0 {
