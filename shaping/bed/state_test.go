@@ -7,7 +7,9 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/internal/worked"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
@@ -115,6 +117,29 @@ func TestStatesAgreeWithCloth(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Of any work, knittable or not, there is a state or a refusal, and where the whole can be
+// knitted there is a state after every row.
+func TestStateOfAnyWork(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w := gen.Work().Draw(t, "work")
+		p := rapid.SampledFrom(w.Panels).Draw(t, "panel")
+		row := rapid.IntRange(p.FirstRow-2, p.LastRow+1).Draw(t, "row")
+		s, err := bed.KnitTo(w, p.Name, row)
+		_, whole := bed.Knit(w)
+		there := p.FirstRow-1 <= row && row <= p.LastRow
+		switch {
+		case err == nil && (!there || !s.Ledger().Balances()):
+			t.Fatalf("%s, row %d: %v", p.Name, row, s.Ledger())
+		case err != nil && whole == nil && there:
+			t.Fatalf("%s, row %d: %v, though the whole can be knitted", p.Name, row, err)
+		case err != nil:
+			if r, ok := errors.AsType[*bed.Refusal](err); !ok || r.Reason == "" {
+				t.Fatalf("%v is no refusal", err)
+			}
+		}
+	})
 }
 
 // What stands after the row that is asked for is not judged; what stands before it is.

@@ -129,19 +129,23 @@ func (j job) leads(name string, above, top, from, to int, plainKept bool) slant 
 	return s
 }
 
-// gone returns the stretches with their steps, those before them that are knitted included.
+// gone returns the stretches with their steps, those before them that are knitted included:
+// of one that was to end here and goes on, what is new.
 func (j job) gone(stretches []slant, plainKept bool) []slant {
 	made := j.begun.knitted()
 	for _, s := range stretches {
-		if s.top() <= j.begun.rows {
+		old, kept := j.begun.kept(s)
+		switch {
+		case s.top() <= j.begun.rows:
 			continue
+		case kept:
+			s = old
+		case s.stitches == 0:
+			continue
+		default:
+			s, _ = j.spaced(s, plainKept) // leads has seen to it
 		}
-		if old, kept := j.begun.kept(s); kept {
-			made = append(made, old)
-		} else if s.stitches != 0 {
-			spaced, _ := j.spaced(s, plainKept) // leads has seen to it
-			made = append(made, spaced)
-		}
+		made = append(slices.DeleteFunc(made, func(before slant) bool { return before.name == s.name }), s)
 	}
 	return made
 }

@@ -302,6 +302,7 @@ func TestRestOfABegunPieceIsEnough(t *testing.T) {
 			if err := compare(sheetOfPiece(t, again), again); err != nil {
 				rt.Fatalf("%s from row %d: %v", name, rows, err)
 			}
+			checkShapes(t, rt, again, map[string]int{})
 			if err := compareFrom(rt, again, sheet.Reading{Panel: shaping.Body, Counter: rows}); err != nil {
 				rt.Fatalf("%s from row %d: %v", name, rows, err)
 			}

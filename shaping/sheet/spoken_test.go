@@ -24,20 +24,7 @@ func TestShapesAreTrue(t *testing.T) {
 			if err != nil {
 				continue // not every drawn jumper can be made
 			}
-			text := strings.Join(strings.Fields(sheetOfPiece(t, piece)), " ")
-			for _, edge := range piece.Edges {
-				if edge.Name == garment.ShoulderEdge || len(edge.Schedule) == 0 {
-					continue
-				}
-				said := regexp.MustCompile(" " + edge.Name + `: \d+ stitch(?:es)?(?: more)? at each side\. (.+?)\. Off the drawn line`).FindStringSubmatch(text)
-				if said == nil {
-					rt.Fatalf("%s: nothing is said of the %s:\n%s", name, edge.Name, text)
-				}
-				read[edge.Name]++
-				if diff := cmp.Diff(workedAt(piece, edge), readSteps(rt, said[1], edge.Panel == shaping.LeftHalf || edge.Panel == shaping.Body && edge.Side == shaping.Left)); diff != "" {
-					rt.Errorf("%s, %s at the %v (-worked +said):\n%s\n%s", name, edge.Name, edge.Side, said[1], diff)
-				}
-			}
+			checkShapes(t, rt, piece, read)
 		}
 	}
 	rapid.Check(t, func(rt *rapid.T) { all(rt, jumperSpec(rt)) })
@@ -49,6 +36,24 @@ func TestShapesAreTrue(t *testing.T) {
 	for _, name := range []string{garment.NeckEdge, garment.ArmholeEdge, garment.CapEdge, garment.HemToUnderarm} {
 		if read[name] == 0 {
 			t.Errorf("no %s was read", name)
+		}
+	}
+}
+
+// checkShapes reads what is said of a piece's shapes and counts the edges that it reads.
+func checkShapes(t *testing.T, rt rapid.TB, piece garment.Piece, read map[string]int) {
+	text := strings.Join(strings.Fields(sheetOfPiece(t, piece)), " ")
+	for _, edge := range piece.Edges {
+		if edge.Name == garment.ShoulderEdge || len(edge.Schedule) == 0 {
+			continue
+		}
+		said := regexp.MustCompile(" " + edge.Name + `: \d+ stitch(?:es)?(?: more)? at each side\. (.+?)\. Off the drawn line`).FindStringSubmatch(text)
+		if said == nil {
+			rt.Fatalf("%s: nothing is said of the %s:\n%s", piece.Name(), edge.Name, text)
+		}
+		read[edge.Name]++
+		if diff := cmp.Diff(workedAt(piece, edge), readSteps(rt, said[1], edge.Panel == shaping.LeftHalf || edge.Panel == shaping.Body && edge.Side == shaping.Left)); diff != "" {
+			rt.Errorf("%s, %s at the %v (-worked +said):\n%s\n%s", piece.Name(), edge.Name, edge.Side, said[1], diff)
 		}
 	}
 }
