@@ -140,7 +140,7 @@ func TestRestIsEnoughAllOver(t *testing.T) {
 					t.Fatal(err)
 				}
 				for i, at := range readings(piece.Work) {
-					every := 3
+					every := 4
 					if testing.Short() {
 						every = 7
 					}
