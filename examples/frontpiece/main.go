@@ -3,10 +3,12 @@
 //	go run ./examples/frontpiece
 //	go run ./examples/frontpiece -spec my.json -as csv
 //	go run ./examples/frontpiece -spec my.json -out front
+//	go run ./examples/frontpiece -spec my.json -from 210 -panel "right half"
 //	go run ./examples/frontpiece -check front/plan.json
 //
 // Without -spec it plans an embedded demo. With -out it writes everything that -as
-// can print into a folder, and prints the paths of the files. With -check it plans
+// can print into a folder, and prints the paths of the files. With -from it prints how
+// things stand at a counter reading and the rest from there. With -check it plans
 // nothing, but knits the pieces of a plan, whoever made it, and prints what becomes
 // of them; that the sizes in the plan are true is not checked.
 //
@@ -29,10 +31,11 @@ import (
 var demo []byte
 
 var program = sample.Program[garment.Piece]{
-	Name:  "frontpiece",
-	Plans: "the front of a garment",
-	Demo:  demo,
-	Plan:  garment.Front,
+	Name:   "frontpiece",
+	Plans:  "the front of a garment",
+	Demo:   demo,
+	Plan:   garment.Front,
+	Pieces: func(front garment.Piece) []garment.Piece { return []garment.Piece{front} },
 	Outputs: []sample.Output[garment.Piece]{
 		{Form: "json", File: "plan.json", Write: writePlan},
 		{Form: "text", File: "instructions.txt", Write: sheet.Write},

@@ -49,6 +49,15 @@ func TestDrawnNeck(t *testing.T) {
 	golden.Check(t, filepath.Join("testdata", "drawn-neck.text.golden"), []byte(out))
 }
 
+// For somebody who lost the place in the first half, between two holds at the neck.
+func TestFromReading(t *testing.T) {
+	out, _, err := frontpiece.Run("", "-from", "204", "-panel", "left half")
+	if err != nil {
+		t.Fatal(err)
+	}
+	golden.Check(t, filepath.Join("testdata", "demo-from-204.text.golden"), []byte(out))
+}
+
 // What README shows of the output is what the sample prints.
 func TestReadmeIsTrue(t *testing.T) {
 	out, _, err := frontpiece.Run("")

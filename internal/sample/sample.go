@@ -19,6 +19,7 @@ type Program[T any] struct {
 	Prints  string // what it prints of that; default "how to knit it"
 	Demo    []byte // the spec that is planned when none is given
 	Plan    func(garment.Spec) (T, error)
+	Pieces  func(T) []garment.Piece
 	Outputs []Output[T] // two at least, in the order in which -out writes them; one has the form text
 
 	// Inputs, of a program that plans from more than a spec, adds its own flags and returns
@@ -96,6 +97,9 @@ func (p Program[T]) write(w io.Writer, o options, inputs Inputs[T], stdin io.Rea
 	}
 	if o.given["out"] {
 		return p.writeFolder(w, planned, o.out, o.force)
+	}
+	if o.given["from"] {
+		return writeFrom(w, p.Pieces(planned), o)
 	}
 	output, _ := p.outputAs(o.form)
 	return output.Write(w, planned)

@@ -13,6 +13,8 @@ import (
 	"example.com/walewise/internal/sample"
 	"example.com/walewise/internal/sample/sampletest"
 	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+	"example.com/walewise/shaping/sheet"
 )
 
 const demo = `{
@@ -27,15 +29,29 @@ const demo = `{
 
 // titles plans no more than the title of a garment.
 var titles = sample.Program[string]{
-	Name:  "titles",
-	Plans: "the title of a garment",
-	Demo:  []byte(demo),
-	Plan:  title,
+	Name:   "titles",
+	Plans:  "the title of a garment",
+	Demo:   []byte(demo),
+	Plan:   title,
+	Pieces: func(string) []garment.Piece { return []garment.Piece{front()} },
 	Outputs: []sample.Output[string]{
 		{Form: "loud", File: "loud.txt", Write: func(w io.Writer, title string) error { return writeLine(w, strings.ToUpper(title)) }},
 		{Form: "text", File: "title.txt", Write: writeLine},
 		{Form: "words", File: "words.csv", Write: func(w io.Writer, title string) error { return writeLine(w, strings.ReplaceAll(title, " ", ",")) }},
 	},
+}
+
+// front returns the front of the demo.
+func front() garment.Piece {
+	spec, err := plan.ParseSpec([]byte(demo))
+	if err != nil {
+		panic(err)
+	}
+	piece, err := garment.Front(spec)
+	if err != nil {
+		panic(err)
+	}
+	return piece
 }
 
 var errUntitled = errors.New("title: missing")
@@ -64,6 +80,41 @@ func TestForms(t *testing.T) {
 	} {
 		if out, messages, err := run("", strings.Fields(c.args)...); err != nil || out != c.want || messages != "" {
 			t.Errorf("%q: error %v, printed %q, said %q", c.args, err, out, messages)
+		}
+	}
+}
+
+// The rest of a piece is that of its sheet; a piece or a reading that there is not is an
+// error that names those that there are.
+func TestFrom(t *testing.T) {
+	for _, c := range []struct {
+		args []string
+		at   sheet.Reading
+	}{
+		{[]string{"-from", "100"}, sheet.Reading{Counter: 100}},
+		{[]string{"-from", "160", "-panel", "left half", "-piece", "front"}, sheet.Reading{Panel: "left half", Counter: 160}},
+	} {
+		var want strings.Builder
+		if err := sheet.WriteFrom(&want, front(), c.at); err != nil {
+			t.Fatal(err)
+		}
+		if out, messages, err := run("", c.args...); err != nil || out != want.String() || messages != "" {
+			t.Errorf("%q: error %v, printed %d bytes of %d, said %q", c.args, err, len(out), want.Len(), messages)
+		}
+	}
+	for _, c := range []struct {
+		args []string
+		says string
+	}{
+		{[]string{"-from", "7", "-piece", "collar"}, `-piece "collar": there is front`},
+		{[]string{"-from", "7", "-piece", ""}, `-piece "": there is front`},
+		{[]string{"-from", "160"}, "name the panel"},
+		{[]string{"-from", "7", "-panel", "left half"}, "of the left half"},
+		{[]string{"-from", "-1"}, "there are 000 to"},
+	} {
+		out, _, err := run("", c.args...)
+		if err == nil || errors.Is(err, command.ErrUsage) || out != "" || !strings.Contains(command.OneLine(err), c.says) {
+			t.Errorf("%q: error %v, printed %d bytes", c.args, err, len(out))
 		}
 	}
 }
@@ -98,6 +149,13 @@ func TestUsage(t *testing.T) {
 		{"-check - plan.json", `unexpected "plan.json"`},
 		{"-out front -as text", "-out with -as"},
 		{"-force", "-force without -out"},
+		{"-from", "-from"},
+		{"-from neck", "-from"},
+		{"-from 7 -as text", "-from with -as"},
+		{"-from 7 -out front", "-from with -out"},
+		{"-panel body", "-panel without -from"},
+		{"-piece front", "-piece without -from"},
+		{"-check - -from 7", "-check with -from"},
 	} {
 		out, messages, err := run(demo, strings.Fields(c.args)...)
 		if !errors.Is(err, command.ErrUsage) || out != "" || !strings.Contains(messages, c.says) {

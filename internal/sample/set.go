@@ -30,3 +30,6 @@ func writeRows(w io.Writer, set garment.Set) error {
 	}
 	return sheet.WriteTable(w, works...)
 }
+
+// PiecesOf returns the pieces of a whole garment.
+func PiecesOf(set garment.Set) []garment.Piece { return set.Pieces }

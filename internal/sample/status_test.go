@@ -22,6 +22,8 @@ func TestExitStatus(t *testing.T) {
 		{Args: "-check none.json", Stdin: in(""), Status: 1, Says: "titles: open none.json"},
 		{Args: "-spec -", Stdin: in("[]"), Status: 1, Says: "titles: document"},
 		{Args: "-out sample.go", Stdin: in(""), Status: 1, Says: "titles: sample.go: is no folder"},
+		{Args: "-from 7", Stdin: in(""), Status: 0, Says: ""},
+		{Args: "-from 1000", Stdin: in(""), Status: 1, Says: "titles: front, counter 1000: there are"},
 		{Args: "-as poem", Stdin: in(""), Status: 2, Says: "titles: -as"},
 		{Args: "-check - -force", Stdin: in(document), Status: 2, Says: "titles: -check with -force"},
 		{Args: "-out testdata -as words", Stdin: in(""), Status: 2, Says: "titles: -out with -as"},

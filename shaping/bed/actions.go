@@ -112,8 +112,8 @@ func (j *judge) doReturn(a shaping.Action, after bool) error {
 		return j.impossible(beside, "the row turned beside this newly held needle: it is wrapped before it goes back to work")
 	}
 	for n := range a.Needles.All() {
-		j.at(n).position = inWork
-		j.at(n).unturned = false
+		at := j.at(n)
+		at.position, at.unturned, at.wrapped = inWork, false, false
 	}
 	return nil
 }
@@ -128,7 +128,7 @@ func (j *judge) doWaste(a shaping.Action, after bool) error {
 		if at.position == inWork && j.panel.domain.Contains(n) && !atEnd {
 			return j.impossible(n, "a stitch in work goes to waste yarn after the panel's last row only")
 		}
-		j.empty(n)
+		j.empty(n, onWaste)
 		j.wasted++
 	}
 	return nil
@@ -187,7 +187,7 @@ func (j *judge) bindOffSeparately(a shaping.Action) error {
 // takeOff empties the needles of bound-off stitches.
 func (j *judge) takeOff(s shaping.Span) {
 	for n := range s.All() {
-		j.empty(n)
+		j.empty(n, boundOff)
 	}
 	j.ledger.BoundOff += s.Len()
 }
@@ -233,7 +233,8 @@ func (j *judge) doWrap(a shaping.Action, after bool) error {
 	case n != j.besideTurn(j.panel.row):
 		return j.impossible(n, fmt.Sprintf("the row turns beside %v", j.besideTurn(j.panel.row)))
 	}
-	j.at(n).unturned = false
+	at := j.at(n)
+	at.unturned, at.wrapped = false, true
 	j.cloth.wraps = append(j.cloth.wraps, Wrap{Row: j.panel.row.Row, Panel: j.panel.Name, Needle: n})
 	return nil
 }
@@ -269,7 +270,7 @@ func (j *judge) shiftInward(a shaping.Action, target shaping.Needle) error {
 		return j.impossible(target, fmt.Sprintf("it would hold %d loops", j.at(target).loops))
 	}
 	outer := a.Needles.End(edge)
-	j.empty(outer)
+	j.empty(outer, knittedOn)
 	if j.yarn == outer {
 		j.yarn = outer.Toward(a.Toward, 1)
 	}
@@ -283,7 +284,7 @@ func (j *judge) shiftOutward(a shaping.Action, target shaping.Needle) error {
 	if err := j.requireFree(shaping.Span{First: target, Last: target}); err != nil {
 		return err
 	}
-	j.at(target).position = inWork
+	*j.at(target) = needle{position: inWork}
 	j.move(a)
 	j.widen(shaping.Span{First: target, Last: target})
 	if j.yarn == a.Needles.End(a.Toward) {
@@ -360,4 +361,5 @@ func (j *judge) edgeOf(a shaping.Action) (shaping.Side, error) {
 // widen makes the needles part of the panel.
 func (j *judge) widen(s shaping.Span) { j.panel.domain = j.panel.domain.Around(s) }
 
-func (j *judge) empty(n shaping.Needle) { *j.at(n) = needle{} }
+// empty takes a needle out of work whose stitch is gone.
+func (j *judge) empty(n shaping.Needle, how gone) { *j.at(n) = needle{gone: how} }

@@ -180,15 +180,21 @@ func (j *judge) besideTurn(row *shaping.Row) shaping.Needle {
 	return beyond
 }
 
-// balance counts the stitches on the needles and closes the row's account.
-func (j *judge) balance(row *shaping.Row) error {
-	live := j.wasted
+// counted returns the ledger with the stitches that are on the needles and on waste yarn.
+func (j *judge) counted() shaping.Ledger {
+	l := j.ledger
+	l.Live = j.wasted
 	for i := range j.needles {
 		if j.needles[i].loops > 0 {
-			live++
+			l.Live++
 		}
 	}
-	j.ledger.Live = live
+	return l
+}
+
+// balance counts the stitches on the needles and closes the row's account.
+func (j *judge) balance(row *shaping.Row) error {
+	j.ledger = j.counted()
 	if !j.ledger.Balances() {
 		return j.untrue(0, fmt.Sprintf("%d stitches are not accounted for: %v", j.ledger.Balance(), j.ledger))
 	}

@@ -8,6 +8,9 @@
 //	}
 //	fmt.Println(cloth.Height(shaping.R(20)), cloth.Ledger())
 //
+// [KnitTo] stops after a row and says how things stand then: for somebody who lost the
+// place, or for what is planned anew from there.
+//
 // # Model
 //
 // Needles hold loops. A needle is out of work, in work or on hold. The carriage

@@ -43,3 +43,15 @@ func ExampleKnit_refused() {
 	// front, right half, row 7, needle R4: the row turns beside this newly held needle: without a wrap a hole stays
 	// 9 R6 true
 }
+
+func ExampleKnitTo() {
+	s, err := bed.KnitTo(worked.TinyWork(), shaping.RightHalf, 10)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println("counter", s.Counter(), "carriage", s.Carriage())
+	fmt.Println("in work", s.InWork(), "on hold", s.OnHold())
+	// Output:
+	// counter 10 carriage right
+	// in work [R6-R8] on hold [L10-R5 R9-R10]
+}

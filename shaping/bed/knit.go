@@ -38,7 +38,18 @@ type needle struct {
 	position position
 	loops    uint8
 	unturned bool // newly held: the first turn beside it needs a wrap
+	wrapped  bool // on hold, with the yarn laid round it
+	gone     gone // where the last stitch went that it held
 }
+
+// gone is what became of a stitch that a needle holds no more.
+type gone uint8
+
+const (
+	knittedOn gone = iota // moved to another needle, or there was none
+	onWaste
+	boundOff
+)
 
 // judge is the bed in the middle of a work.
 type judge struct {
@@ -130,10 +141,18 @@ func (j *judge) extent() (low, high int, ok bool) {
 
 // row knits the i-th row with what stands before and after it.
 func (j *judge) row(i int) error {
-	row := &j.work.Rows[i]
-	if err := j.open(row); err != nil {
+	if err := j.open(&j.work.Rows[i]); err != nil {
 		return err
 	}
+	if err := j.across(i); err != nil {
+		return err
+	}
+	return j.follow(i, j.work.Rows[i].After)
+}
+
+// across does what stands before the i-th row of the panel that is open, and knits it.
+func (j *judge) across(i int) error {
+	row := &j.work.Rows[i]
 	j.panel.row = row
 	j.panel.gone = [2]shaping.Step{}
 	for _, a := range row.Before {
@@ -150,10 +169,14 @@ func (j *judge) row(i int) error {
 	if err := j.checkBegin(row); err != nil {
 		return err
 	}
-	if err := j.knit(row); err != nil {
-		return err
-	}
-	for _, a := range row.After {
+	return j.knit(row)
+}
+
+// follow does what stands after the i-th row, or the beginning of it, and closes the row's
+// account.
+func (j *judge) follow(i int, after []shaping.Action) error {
+	row := &j.work.Rows[i]
+	for _, a := range after {
 		if err := j.do(a, true); err != nil {
 			return err
 		}

@@ -22,7 +22,7 @@ type Refusal struct {
 	Row    int            // 0 if it concerns the whole panel or piece
 	Needle shaping.Needle // the zero value if it concerns no needle
 	Reason string
-	Err    error // ErrImpossible or ErrUntrue
+	Err    error // ErrImpossible or ErrUntrue, of KnitTo also ErrNoRow
 }
 
 func (r *Refusal) Error() string {

@@ -15,6 +15,9 @@ import (
 // drawArmhole traces what is left of the inset after the stitches taken off at once
 // at the underarm.
 func (f *trunk) drawArmhole() error {
+	if f.begun != nil && f.begun.above {
+		return f.keepArmhole()
+	}
 	if f.widths.BindOff > 0 {
 		f.lastTied = 1
 	}
@@ -123,6 +126,9 @@ func (f *trunk) underarm(edge shaping.Side) shaping.Schedule {
 // checkUnderarm refuses an armhole whose shoulder begins before the underarms are
 // taken off.
 func (f *trunk) checkUnderarm() error {
+	if f.begun != nil && f.begun.above {
+		return nil // see keepArmhole
+	}
 	const enough = 6 // five, and what rounding takes
 	if f.widths.BindOff > 0 && f.lastArmholeRow() < 1 {
 		return f.spec.fitError("armhole.depth", f.spec.Armhole.Depth, fmt.Sprintf("too low for the underarms below the shoulders (%s): %s is enough",

@@ -13,7 +13,8 @@
 //		fmt.Println(check.Says)
 //	}
 //
-// [Front], [Fronts], [Back] and [Sleeve] make single pieces.
+// [Front], [Fronts], [Back] and [Sleeve] make single pieces, and [GoOn] the rest of one that
+// is begun.
 //
 // # Model
 //
@@ -84,6 +85,14 @@
 // point of a front's vee, so that one stays in its middle, and without such a point at a
 // shoulder seam. On the bed the band is one strip with the wearer's right shoulder joined, or
 // where the bed is too narrow two, front and back apart; in the hand it goes round.
+//
+// # Going on
+//
+// A piece that is begun can be planned anew from the stitches on the needles, with the gauge
+// that was found on it or with other lengths; see [GoOn]. The rows that are knitted stay as
+// they are. A stretch of the sides that still leads where it should goes on as it was
+// planned; another is spaced anew over the rows left, and ends as near to the asked width as
+// single steps can come. Sizes and warnings say what is out of reach.
 //
 // # Checks
 //

@@ -16,14 +16,16 @@ var (
 	// ErrCheck: the pieces do not fit each other or the wearer, and the spec asks for a
 	// refusal then. A bed that is too narrow is ErrBed.
 	ErrCheck = errors.New("check failed")
+	// ErrBegun: a piece that is begun cannot be gone on with from there, or not in that way.
+	ErrBegun = errors.New("cannot be gone on with")
 )
 
 // Error names the field of the spec, what was given, and what would work.
 type Error struct {
-	Field string // such as "neck.width"; empty if it concerns none
+	Field string // such as "neck.width"; of [GoOn] also "piece" or "rows"; empty if it concerns none
 	Given string // what was given, a length in the spec's unit
 	Want  string // what is wrong, what is allowed, and the nearest value that works
-	Err   error  // ErrSpec, ErrFit, ErrBed or ErrCheck; package plan has kinds of its own
+	Err   error  // ErrSpec, ErrFit, ErrBed, ErrCheck or ErrBegun; package plan has kinds of its own
 }
 
 func (e *Error) Error() string {

@@ -2,6 +2,7 @@ package garment_test
 
 import (
 	"fmt"
+	"log"
 
 	"github.com/shopspring/decimal"
 
@@ -118,4 +119,38 @@ func ExampleFronts() {
 	// right front: 52 stitches, neck 17, shoulder 22; outer edge at the right, row 1 from the right
 	// left front: 52 stitches, neck 17, shoulder 22; outer edge at the left, row 1 from the left
 	// overlap: 6
+}
+
+// After 60 rows the piece is measured, and its rows are higher than those of the swatch.
+func ExampleGoOn() {
+	cm := gauge.MustParseLength
+	counted := func(rows int64) gauge.Gauge {
+		g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(rows), cm("10 cm"))
+		if err != nil {
+			log.Fatal(err)
+		}
+		return g
+	}
+	spec := garment.Spec{
+		Gauge:    counted(30),
+		Body:     garment.Body{Width: cm("50 cm"), Length: cm("36 cm")},
+		Armhole:  garment.Armhole{Depth: cm("21 cm")},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: cm("18 cm"), Depth: cm("8 cm")},
+		Shoulder: garment.Shoulder{Drop: cm("3 cm")},
+	}
+	front, err := garment.Front(spec)
+	if err != nil {
+		log.Fatal(err)
+	}
+	spec.Gauge = counted(28)
+	rest, err := garment.GoOn(front, 60, spec)
+	if err != nil {
+		log.Fatal(err)
+	}
+	was, is := front.Heights, rest.Heights
+	fmt.Printf("underarm at row %d instead of %d, neck from row %d instead of %d\n", is.Underarm, was.Underarm, is.NeckStart()+1, was.NeckStart()+1)
+	fmt.Println(rest.Warnings[0])
+	// Output:
+	// underarm at row 101 instead of 107, neck from row 147 instead of 157
+	// Rows 1 to 60 are knitted as they were planned before; the rest is planned anew.
 }

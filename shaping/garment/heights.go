@@ -34,35 +34,54 @@ func (h Heights) NeckStart() int { return h.Top() - h.Neck }
 // share what that leaves. In the hand the neck point is even as well, so that the
 // split follows a wrong-side row and the right half goes on with the yarn.
 func (f *trunk) chooseHeights() error {
+	h, err := f.heightsOver(f.spec.Body.Length, 1)
+	if err == nil && f.begun != nil {
+		h, err = f.heightsLeft(h)
+	}
+	if err != nil {
+		return err
+	}
 	s, g := f.spec, f.gauge
-	total := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
+	h.Band = min(g.Rows(s.Start.Band).Round(gauge.Rounding{}), h.Underarm) // the underarm may have gone down for the whole height
+	if f.begun != nil {
+		h.Band = f.begun.band(h.Band)
+	}
+	if waist := s.Body.Waist; waist != nil {
+		h.Waist = min(max(g.Rows(waist.Height).Round(gauge.Rounding{}), h.Band), h.Underarm)
+	}
+	if f.begun != nil && h.Waist > 0 {
+		h.Waist = f.begun.waist(h.Waist)
+	}
+	f.heights = h
+	return f.checkHeights()
+}
+
+// heightsOver chooses the rows over a body of a length, with so many up to the underarm at
+// least, but for band and waist.
+func (f *trunk) heightsOver(length gauge.Length, least int) (Heights, error) {
+	s, g := f.spec, f.gauge
+	total := length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
 	whole := gauge.Rounding{}
 	if f.place == shaping.Hand {
 		whole = gauge.Even(gauge.Nearest)
 	}
 	top := g.Rows(total).Round(whole)
 	if top > bed.MaxRows {
-		return s.fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, bed.MaxRows))
+		return Heights{}, s.fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, bed.MaxRows))
 	}
 	h := Heights{
-		Band: g.Rows(s.Start.Band).Round(gauge.Rounding{}),
 		Drop: g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest)),
 		Neck: g.Rows(f.opening.Depth).Round(gauge.Even(gauge.Nearest)),
 	}
 	parts, err := gauge.RoundTogether(top-h.Drop, []gauge.Part{
-		{Name: "length", Want: g.Rows(s.Body.Length), Least: 1},
+		{Name: "length", Want: g.Rows(length), Least: least},
 		{Name: "armhole", Want: g.Rows(s.Armhole.Depth), Least: 1},
 	})
 	if err != nil {
-		return &Error{Field: "armhole.depth", Given: s.text(s.Armhole.Depth), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
+		return Heights{}, &Error{Field: "armhole.depth", Given: s.text(s.Armhole.Depth), Want: "too few rows for body, armhole and shoulder: lengthen one", Err: ErrFit}
 	}
 	h.Underarm, h.Armhole = parts[0].Whole, parts[1].Whole
-	h.Band = min(h.Band, h.Underarm) // the underarm may have gone down for the whole height
-	if waist := s.Body.Waist; waist != nil {
-		h.Waist = min(max(g.Rows(waist.Height).Round(gauge.Rounding{}), h.Band), h.Underarm)
-	}
-	f.heights = h
-	return f.checkHeights()
+	return h, nil
 }
 
 // checkHeights refuses heights that leave no piece.
@@ -75,9 +94,16 @@ func (f *trunk) checkHeights() error {
 	if h.Neck < 2 {
 		return f.neckError(fmt.Sprintf("fewer than 2 rows: at least %s", s.atLeast(g.Height(2))))
 	}
-	if lowest := max(least, h.Band); h.NeckStart() < lowest {
+	knitted := 0
+	if f.begun != nil {
+		knitted = f.begun.rows
+	}
+	if lowest := max(least, h.Band, knitted); h.NeckStart() < lowest {
 		what := "deeper than the piece is high"
-		if h.NeckStart() >= least {
+		switch {
+		case h.NeckStart() >= max(least, h.Band):
+			what = "the neck would begin in the rows that are knitted"
+		case h.NeckStart() >= least:
 			what = "the neck would begin in the band"
 		}
 		return f.neckError(what + ": " + f.shorter(h.Top()-lowest))

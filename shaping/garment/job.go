@@ -12,6 +12,7 @@ type job struct {
 	place shaping.Place
 
 	carriage shaping.Side // where row 1 starts
+	begun    *begun       // what is on the needles of the piece already, nil for one that is not begun
 }
 
 // newJob returns the job of a spec whose lengths and choices are in range.

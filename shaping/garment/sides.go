@@ -5,11 +5,16 @@ import (
 
 	"example.com/walewise/curve"
 	"example.com/walewise/internal/plural"
+	"example.com/walewise/shaping"
 )
 
 // slantSides shapes the sides from the hem, or the band above it, by the waist to the
 // underarm.
 func (f *trunk) slantSides() error {
+	if f.begun != nil {
+		f.sides = f.sidesLeft()
+		return nil
+	}
 	w, h, body := f.widths, f.heights, f.spec.Body
 	finished := func(stitches int) int { return stitches - 2*w.Seam }
 	b := bend{
@@ -64,7 +69,7 @@ func (f *trunk) lowSide(rows []int) error {
 func (f *trunk) checkNarrowest() error {
 	const shoulders = 4 // two stitches beside the neck at each side
 	split := f.heights.NeckStart()
-	width, steps := f.widths.CastOn, slanted(f.sides)
+	width, steps := f.widths.CastOn, f.begun.goesOnWith(slanted(f.sides), shaping.Right)
 	for row := f.heights.Underarm; row >= split; row-- {
 		if at := width + 2*steps.Through(row); at < f.widths.Neck+shoulders {
 			return f.neckError(fmt.Sprintf("the neck begins below the underarm, where the body has only %s in row %d: %s",

@@ -25,8 +25,8 @@ func (f *trunk) sizes() []Size {
 		neckDepth, height = "even, so that the front ends at its outer edge", "even, as that of the back"
 	}
 	sizes := []Size{
-		across("width", s.Body.Width, w.Body-2*w.Seam, ""),
-		f.high("length", s.Body.Length, h.Underarm, "what armhole and shoulder leave of the whole height"),
+		across("width", s.Body.Width, w.Body-2*w.Seam, f.whyWidth()),
+		f.high("length", s.Body.Length, h.Underarm, f.whyLength()),
 		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
 		across("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
 		f.high("neckDepth", f.opening.Depth, h.Neck, neckDepth),
@@ -34,16 +34,16 @@ func (f *trunk) sizes() []Size {
 		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
 	}
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
-	sizes = append(sizes, f.high("height", whole, h.Top(), height))
+	sizes = append(sizes, f.high("height", whole, h.Top(), f.whyHeight(height)))
 	if !s.Body.Hem.IsZero() {
-		sizes = append(sizes, across("hem", s.Body.Hem, w.CastOn-2*w.Seam, sideParity(w)))
+		sizes = append(sizes, across("hem", s.Body.Hem, w.CastOn-2*w.Seam, f.whyKnitted(sideParity(w))))
 	}
 	if waist := s.Body.Waist; waist != nil {
-		sizes = append(sizes, across("waist", waist.Width, w.Waist-2*w.Seam, sideParity(w)),
-			f.high("waistHeight", waist.Height, h.Waist, "within what the whole height leaves of the body"))
+		sizes = append(sizes, across("waist", waist.Width, w.Waist-2*w.Seam, f.whyWaist(sideParity(w))),
+			f.high("waistHeight", waist.Height, h.Waist, f.whyWaist("within what the whole height leaves of the body")))
 	}
 	if w.Inset > 0 || s.Armhole.Inset.Sign() > 0 {
-		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, "what neck and shoulders leave of the body"))
+		sizes = append(sizes, f.wide("inset", s.Armhole.Inset, w.Inset, f.whyInset()))
 	}
 	return sizes
 }

@@ -61,7 +61,12 @@ func fittedSleeve(j job, side shaping.Side, trunks []Piece) (*sleeve, error) {
 		job: j, name: sleeveName(side), asked: *j.spec.Sleeve, pair: capPair(j.spec.Methods.Armhole),
 		armhole: armholeLength(trunks),
 	}
-	for _, step := range []func() error{s.chooseWidths, s.chooseHeights, s.slantSides} {
+	steps := []func() error{s.chooseWidths, s.chooseHeights, s.slantSides}
+	if s.begun != nil {
+		// Which widths can still be reached depends on the rows left.
+		steps = []func() error{s.chooseHeights, s.keepSides}
+	}
+	for _, step := range steps {
 		if err := step(); err != nil {
 			return nil, err
 		}
@@ -174,7 +179,13 @@ func (s *sleeve) chooseWidths() error {
 // chooseHeights chooses the rows up to the underarm.
 func (s *sleeve) chooseHeights() error {
 	h := Heights{Underarm: max(s.gauge.Rows(s.asked.Length).Round(gauge.Rounding{}), 1)}
+	if s.begun != nil {
+		h.Underarm = max(h.Underarm, s.begun.rows)
+	}
 	h.Band = min(s.gauge.Rows(s.asked.Band.Or(s.spec.Start.Band)).Round(gauge.Rounding{}), h.Underarm)
+	if s.begun != nil {
+		h.Band = s.begun.band(h.Band)
+	}
 	s.heights = h
 	if h.Underarm > curve.MaxRows {
 		return s.spec.fitError("sleeve.length", s.asked.Length, fmt.Sprintf("%d rows, at most %d are planned, which is %s",
@@ -205,7 +216,7 @@ func (s *sleeve) slantSides() error {
 // outerSteps returns everything that happens at one edge.
 func (s *sleeve) outerSteps(edge shaping.Side) shaping.Schedule {
 	steps := append(slanted(s.sides), s.underarm(edge)...)
-	return append(steps, s.laid(s.cap.traced, edge)...)
+	return s.begun.goesOnWith(append(steps, s.laid(s.cap.traced, edge)...), edge)
 }
 
 // piece orders the rows, knits them and reports.
@@ -230,9 +241,10 @@ func (s *sleeve) piece() (Piece, error) {
 	}
 	p := Piece{
 		Work: work, Cloth: cloth, Spec: s.spec, Gauge: s.gauge,
-		Heights: s.heights, ShoulderRow: s.heights.Top() + 1, Widths: s.widths, Edges: edges, Warnings: s.warnings(),
+		Heights: s.heights, ShoulderRow: s.heights.Top() + 1, Widths: s.widths, Edges: edges,
 	}
 	p.Sizes = s.sizes(p)
+	p.Warnings = s.warnings(p.Sizes)
 	return p, nil
 }
 
@@ -265,9 +277,9 @@ func (s *sleeve) sizes(p Piece) []Size {
 	w, h := s.widths, s.heights
 	both := parity(w.Body) + ", as both cuff and top must be"
 	sizes := []Size{
-		s.wide("width", s.asked.Top, w.Body-2*w.Seam, both),
-		s.high("length", s.asked.Length, h.Underarm, ""),
-		s.wide("cuff", s.asked.Cuff, w.CastOn-2*w.Seam, both),
+		s.wide("width", s.asked.Top, w.Body-2*w.Seam, s.whyReached(s.asked.Top, w.Body-2*w.Seam, both)),
+		s.high("length", s.asked.Length, h.Underarm, s.whyKnitted("")),
+		s.wide("cuff", s.asked.Cuff, w.CastOn-2*w.Seam, s.whyKnitted(both)),
 	}
 	if s.asked.Cap != SetInCap {
 		return sizes
@@ -284,8 +296,8 @@ func (s *sleeve) sizes(p Piece) []Size {
 }
 
 // warnings says what the knitter should know before starting.
-func (s *sleeve) warnings() []string {
-	list := s.swatchWarnings()
+func (s *sleeve) warnings(sizes []Size) []string {
+	list := append(s.swatchWarnings(), s.begunWarnings(sizes)...)
 	inset := s.spec.Armhole.Inset.Sign() > 0
 	if s.asked.Cap != SetInCap {
 		if inset {

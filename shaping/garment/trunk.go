@@ -61,9 +61,15 @@ func defaultArmhole() Pair { return Pair{shaping.BindOff, shaping.Fashioned} }
 
 // plan chooses the numbers, traces the edges and knits the piece.
 func (f *trunk) plan() (Piece, error) {
-	for _, step := range []func() error{
+	steps := []func() error{
 		f.readPaths, f.chooseWidths, f.chooseHeights, f.chooseCarriage, f.chooseGroups, f.checkUnderarm, f.slantSides, f.checkNarrowest, f.drawNeck, f.drawArmhole,
-	} {
+	}
+	if f.begun != nil {
+		// Which widths can still be reached depends on the rows left.
+		steps[1], steps[2] = steps[2], steps[1]
+		steps = append(steps, f.checkBegun)
+	}
+	for _, step := range steps {
 		if err := step(); err != nil {
 			return Piece{}, err
 		}
@@ -94,10 +100,11 @@ func (f *trunk) piece() (Piece, error) {
 	if err != nil {
 		return Piece{}, err
 	}
+	sizes := f.sizes()
 	return Piece{
 		Work: work, Cloth: cloth, Spec: f.spec, Gauge: f.gauge,
 		Heights: f.heights, ShoulderRow: f.shoulderRow(), Widths: f.ownWidths(),
-		Sizes: f.sizes(), Edges: edges, Warnings: f.warnings(),
+		Sizes: sizes, Edges: edges, Warnings: f.warnings(sizes),
 	}, nil
 }
 
@@ -154,7 +161,10 @@ func (f *trunk) top(side shaping.Side) int {
 
 // outerSteps returns everything that happens at one outer edge, in rows of the piece.
 func (f *trunk) outerSteps(edge shaping.Side) shaping.Schedule {
+	if f.begun != nil && f.begun.above {
+		return append(f.begun.outer(edge), f.shoulderSteps(edge)...)
+	}
 	steps := append(slanted(f.sides), f.underarm(edge)...)
 	steps = append(steps, f.armholeEdge.at(edge).Schedule...)
-	return append(steps, f.shoulderSteps(edge)...)
+	return f.begun.goesOnWith(append(steps, f.shoulderSteps(edge)...), edge)
 }

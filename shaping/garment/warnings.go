@@ -7,8 +7,8 @@ import (
 )
 
 // warnings says what the knitter should know before starting.
-func (f *trunk) warnings() []string {
-	list := f.swatchWarnings()
+func (f *trunk) warnings(sizes []Size) []string {
+	list := append(f.swatchWarnings(), f.begunWarnings(sizes)...)
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
 	if f.outer.IsValid() {
 		return append(f.openedWarnings(), f.heldWarnings()...)

@@ -34,8 +34,10 @@ func (f *trunk) chooseWidths() error {
 		return err
 	}
 	f.widths.BindOff = f.atOnce()
-	if err := f.chooseSides(); err != nil {
-		return err
+	if f.begun == nil {
+		if err := f.chooseSides(); err != nil {
+			return err
+		}
 	}
 	return f.checkRoom(f.ownWidths(), f.outer.IsValid())
 }
@@ -75,6 +77,9 @@ func (f *trunk) least() int {
 // atOnce returns the stitches of the inset that are taken off at once: none if all go
 // by decreases, at least one if a length is given.
 func (f *trunk) atOnce() int {
+	if f.begun != nil && f.begun.above {
+		return f.begun.piece.Widths.BindOff
+	}
 	if !tied(f.armhole.Several) {
 		return 0
 	}
@@ -94,6 +99,9 @@ func (f *trunk) chooseAcross() error {
 	body, neck, inset := g.Stitches(s.Body.Width), g.Stitches(s.Neck.Width), g.Stitches(s.Armhole.Inset)
 	w := Widths{Seam: s.Seam.Stitches}
 	across := body.Round(gauge.Rounding{})
+	if f.begun != nil {
+		across = f.keepSides(&w) - 2*w.Seam
+	}
 	w.Body = across + 2*w.Seam
 	shoulder := body.Sub(neck).Div(2).Sub(inset)
 	// A shoulder needs two stitches, fewer when seams add some.
@@ -105,10 +113,14 @@ func (f *trunk) chooseAcross() error {
 		{Name: "neckWidth", Want: neck, Grid: gauge.SameParity(across, gauge.Nearest), Least: 1},
 		{Name: "shoulder", Want: shoulder, Times: 2, Least: least},
 	}
-	if inset.Sign() > 0 {
+	between := across // the armholes
+	if f.begun != nil && f.begun.above {
+		w.Inset = f.begun.piece.Widths.Inset
+		between -= 2 * w.Inset
+	} else if inset.Sign() > 0 {
 		parts = append(parts, gauge.Part{Name: "inset", Want: inset, Times: 2, Least: 0})
 	}
-	rounded, err := gauge.RoundTogether(across, parts)
+	rounded, err := gauge.RoundTogether(between, parts)
 	if err != nil {
 		return s.fitError("body.width", s.Body.Width, "too few stitches for a neck and two shoulders")
 	}

@@ -16,11 +16,13 @@
 // in work and their number. For the hand it begins with the row and its side, RS or
 // WS, and speaks of stitches from where the row starts. Entries that repeat are
 // gathered, with a box to tick for each time, and those at two distances in turn. The
-// second half is written out, and so is the second of two fronts. [WriteSet] does this for every piece of a garment, after a
-// table of the pieces, the yarn, the checks between them and the order of joining, and says
-// at the end how bands are picked up, needle by needle or stitch by stitch in the order in
-// which that is done, and knitted. [WriteChanges] sets the numbers of a garment beside those
-// that it had by another gauge.
+// second half is written out, and so is the second of two fronts. [WriteSet] does this for
+// every piece of a garment, after a table of the pieces, the yarn, the checks between them
+// and the order of joining, and says at the end how bands are picked up, needle by needle or
+// stitch by stitch in the order in which that is done, and knitted. [WriteFrom] begins at any
+// reading of the counter: with how things stand there, as the judge of package bed left it,
+// and then in the words of the whole sheet. [WriteChanges] sets the numbers of a garment
+// beside those that it had by another gauge.
 //
 // # Exactness
 //

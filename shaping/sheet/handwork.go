@@ -9,10 +9,16 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// joined leaves an entry alone that starts at the other side, and one after which
-// stitches are slipped to a holder.
+// joined leaves an entry alone that starts at the other side, one after which stitches are
+// slipped to a holder, and one that makes a single stitch of three.
 func (h handVoice) joined(first, next entry) bool {
-	return first.from == next.from && h.toHolder(first) == "" && h.toHolder(next) == ""
+	return first.from == next.from && h.toHolder(first) == "" && h.toHolder(next) == "" && !first.meets() && !next.meets()
+}
+
+// meets reports whether the decreases at both ends of a row take the same stitch: three are
+// knitted together then.
+func (e entry) meets() bool {
+	return atBothEnds(e.before) && !e.before[0].increase && e.inWork.Len() == 1
 }
 
 func (h handVoice) asks(group []entry, first bool) string {
@@ -208,6 +214,9 @@ func stroke(row int) string {
 func (h handVoice) row(e entry, own []task, again bool) string {
 	row := e.counter + 1
 	k := stroke(row)
+	if e.meets() {
+		return together(row, false, 2)
+	}
 	begin, end := "", ""
 	done := 0 // stitches in work that are on the right needle after the beginning
 	for i := 0; i < len(own); i++ {

@@ -307,6 +307,8 @@ func TestRowsOfTwoSteps(t *testing.T) {
 			"BO 3 sts at the right edge, k to last 2 sts, m1, k2."},
 		{"decrease, then increase", shaping.Hand, 20, fashioned(1, 5), fashioned(-1, 5), "K1, ssk, k to last 2 sts, m1, k2."},
 		{"increase, then decrease", shaping.Hand, 20, fashioned(-1, 4), fashioned(1, 4), "P1, p2tog, p to last 2 sts, m1, p2."},
+		{"decreases that meet", shaping.Hand, 3, fashioned(-1, 5), fashioned(-1, 5), "K3tog."},
+		{"decreases that meet in a WS row", shaping.Hand, 5, fashioned(-1, 2, 2), fashioned(-1, 2, 2), "Sssp. K 1 row."},
 		{"increases over few stitches", shaping.Hand, 3, fashioned(1, 5), fashioned(1, 5), "K2, m1, k to last 1 st, m1, k1."},
 		{"decrease and increase", shaping.Bed, 20, fashioned(1, 5), fashioned(-1, 5),
 			"Decrease 1 at the right edge: move R8-R10 one needle to the left; push the empty R10 out of work. " +

@@ -231,7 +231,7 @@ func spans(list string) []shaping.Span {
 }
 
 // atBed are the phrases of work on a bed.
-var atBed = []phrase[*bedKnitter]{
+var atBed = append(standingAtBed, []phrase[*bedKnitter]{
 	// the start
 	say("Cast on {span} ({stitches}) in waste yarn and knit 8 rows or more that end at the {side}", (*bedKnitter).castOn),
 	say("Cast on {span} ({stitches}) in main yarn with a closed edge and a tail of {length}, so that the carriage then stands at the {side}", func(b *bedKnitter, w words) {
@@ -486,7 +486,7 @@ var atBed = []phrase[*bedKnitter]{
 		b.waste++
 	}),
 	say("Set the carriage back to knit all needles", func(b *bedKnitter, _ words) { b.toHold = false }),
-}
+}...)
 
 var partOnHold = regexp.MustCompile(`^the (?:first neck stitches|middle|left half|right half) (\S+) \((\d+)\)$`)
 

@@ -240,7 +240,7 @@ func (h *handKnitter) takeUp(count int, half string) {
 }
 
 // inHand are the phrases of work with two needles.
-var inHand = []phrase[*handKnitter]{
+var inHand = append(standingInHand, []phrase[*handKnitter]{
 	// the start
 	say("CO {sts} with a tail of {length}", (*handKnitter).castOn),
 	say("CO {sts} in waste yarn and work 6 rows, the last one a WS row", (*handKnitter).castOn),
@@ -440,7 +440,7 @@ var inHand = []phrase[*handKnitter]{
 		must(h.place(w[0]) == h.neck.Opposite(), "%s is no outer edge", w[0])
 		h.Threads = append(h.Threads, h.row)
 	}),
-}
+}...)
 
 // close works that many stitches to the end of a closing row, those that wait among them.
 func (h *handKnitter) close(w words) {

@@ -102,6 +102,7 @@ type knitter interface {
 	begin(mark words)         // a line at that place
 	stop()                    // a sentence is over
 	stitches() map[string]int // all that were cast on, by what became of them
+	stand() map[string]int    // those that are not finished in the middle of a panel
 	common() *progress
 }
 
@@ -114,6 +115,7 @@ type progress struct {
 	front  string       // which of two fronts it is, in small letters; else empty
 	boxes  int          // to tick on the line
 	band   int          // rows of it
+	stands bool         // it is being said how things stand
 	do     func(sentence string)
 	again  repeat
 }
@@ -207,7 +209,12 @@ func (p *progress) opened(neck, outer, wearer, worn shaping.Side) {
 // lines returns the order of work, each line of it unfolded: its continuations added
 // and its spaces made single.
 func lines(text string) []string {
-	_, text, _ = strings.Cut(text, "\nSTART\n")
+	if _, rest, from := strings.Cut(text, "\nWHERE YOU ARE\n"); from {
+		_, text, _ = strings.Cut(rest, "\nWORDS\n")
+		_, text, _ = strings.Cut(text, "\n\n")
+	} else {
+		_, text, _ = strings.Cut(text, "\nSTART\n")
+	}
 	text, _, ends := strings.Cut(text, "\nFINISH\n")
 	must(ends, "no order of work between START and FINISH")
 	var list []string
@@ -253,13 +260,20 @@ func carryOut[K knitter](text string, k K, craft []phrase[K]) (done knitted, err
 			} else if after, ok := understand(eitherWay, p, rest); ok {
 				rest = after
 			} else if account, ok := strings.CutPrefix(rest, "Check: "); ok {
-				checkAccount(account, k.stitches(), p.came())
+				if p.stands {
+					p.standing(account, k.stand())
+				} else {
+					checkAccount(account, k.stitches(), p.came())
+				}
 				rest = ""
 			} else {
 				must(false, "not understood: %q", rest)
 			}
 		}
 		k.stop()
+	}
+	for _, reading = range whereItStands(text, p) {
+		p.do(reading)
 	}
 	for _, reading = range lines(text) {
 		line := reading

@@ -6,6 +6,7 @@ import (
 
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
 )
 
 // voice is how the order of work is said: at the bed, or with two needles.
@@ -18,6 +19,8 @@ type voice interface {
 	words() [][2]string
 	// start is what is done before row 1, one box each.
 	start() []string
+	// here says how things stand between two rows, one line each.
+	here(state bed.State) []string
 	// opening says how things stand when a half begins.
 	opening(e entry, half shaping.Panel) string
 	// joined reports whether an entry that repeats another may be said with it.

@@ -43,7 +43,7 @@ func newWriter(p *page, piece garment.Piece) *writer {
 
 // instructions writes what belongs to one piece alone.
 func (s *writer) instructions() {
-	work := s.ordered()
+	work := s.ordered(Reading{Panel: shaping.Body})
 	s.kind()
 	s.sizes()
 	s.needs()
@@ -71,27 +71,37 @@ type writer struct {
 	onHold bool // the carriage has been set to hold
 }
 
-// ordered returns the order of work as it is printed. It is made before the key, which
-// explains only the words that it uses; a writer of its own keeps what it remembers of
-// the work, such as the carriage set to hold, away from the rest of the page.
-func (s *writer) ordered() []byte {
+// ordered returns the order of work from a reading on, as it is printed. It is made before
+// the key, which explains only the words that it uses; a writer of its own keeps what it
+// remembers of the work, such as the carriage set to hold, away from the rest of the page.
+func (s *writer) ordered(from Reading) []byte {
 	var text bytes.Buffer
 	order := *s
 	order.page = &page{w: &text}
 	order.voice = order.newVoice()
-	order.rows()
+	order.rows(from)
 	return text.Bytes()
 }
 
-// rows writes the order of work panel by panel.
-func (s *writer) rows() {
+// rows writes the order of work from a reading on, panel by panel.
+func (s *writer) rows(from Reading) {
 	list := entries(s.work, s.opened(), s.stops()...)
 	for i := 0; i < len(list); {
 		j := i
 		for j < len(list) && list[j].panel == list[i].panel {
 			j++
 		}
-		s.panel(list[i:j], list[j:])
+		groups := gather(list[i:j], s.joined)
+		switch panel := list[i].panel; {
+		case panel == from.Panel:
+			groups = s.left(groups, from.Counter)
+		case finished(s.work, panel, from.Panel):
+			s.left(groups, list[j-1].to)
+			groups = nil
+		}
+		if len(groups) > 0 {
+			s.panel(groups, list[j:])
+		}
 		i = j
 	}
 }
@@ -110,41 +120,52 @@ func (s *writer) joined(first, next entry) bool {
 	return !s.marksUnderarm(first) && !s.marksUnderarm(next) && s.voice.joined(first, next)
 }
 
-// panel writes the entries of one panel; rest are those of the panels after it.
-func (s *writer) panel(list, rest []entry) {
-	first, last := list[0], list[len(list)-1]
+// panel writes the entries of one panel, those that repeat in one group; rest are those
+// of the panels after it.
+func (s *writer) panel(groups [][]entry, rest []entry) {
+	first, last := groups[0][0], groups[len(groups)-1]
 	if s.halved() {
 		s.heading(s.work.Name + ", " + first.panel)
 	} else {
 		s.heading(s.work.Name)
 	}
-	from := 0 // the row from which stitches go at a half's outer edge, or at the neck of one of two fronts
-	if s.opened() {
-		s.para("  ", s.frontLies())
-		s.blank()
-		from = s.neckSteps(first.panel)[0].Row
-	}
-	if first.panel != shaping.Body {
-		half, _ := s.work.Panels.Panel(first.panel)
-		s.para("  ", s.voice.opening(first, half))
-		s.blank()
-		if steps := half.Steps(s.outer(half.Name)); len(steps) > 0 {
-			from = steps[0].Row
+	panel, _ := s.work.Panels.Panel(first.panel)
+	begins := first.counter < panel.FirstRow
+	var second shaping.Schedule // the steps that make both ends shaped: at a half's outer edge, at the neck of one of two fronts
+	switch {
+	case s.opened():
+		if begins {
+			s.para("  ", s.frontLies())
+			s.blank()
 		}
+		second = s.neckSteps(first.panel)
+	case first.panel != shaping.Body:
+		if begins {
+			s.para("  ", s.voice.opening(first, panel))
+			s.blank()
+		}
+		second = panel.Steps(s.outer(panel.Name))
 	}
-	for k, group := range gather(list, s.joined) {
+	both := 0 // the row from which that is said
+	if lastRow(second) > first.counter {
+		both = max(second[0].Row, first.counter+1)
+	}
+	for k, group := range groups {
 		e := group[0]
-		if from > 0 && e.counter+1 >= from {
-			from = 0
+		if e.rows() == 0 {
+			continue // all of it is knitted, and only what follows is left
+		}
+		if both > 0 && e.counter+1 >= both {
+			both = 0
 			s.para("  ", s.bothEnds(e))
 		}
-		text := s.voice.asks(group, k == 0)
+		text := s.voice.asks(group, begins && k == 0)
 		if s.marksUnderarm(e) {
 			text = s.threads(e) + " " + text
 		}
 		s.entry(len(group), s.voice.mark(e.counter, e.from), text, group[len(group)-1])
 	}
-	s.after(last, rest)
+	s.after(last[len(last)-1], rest)
 }
 
 // bothEnds says from which entry on stitches go at the outer edge of a half, or at the neck
@@ -159,7 +180,7 @@ func (s *writer) bothEnds(e entry) string {
 	}
 	half, _ := s.work.Panels.Panel(e.panel)
 	how := "go"
-	if half.Steps(outer)[0].Stitches > 0 {
+	if half.Steps(outer).Between(e.counter+1, half.LastRow)[0].Stitches > 0 {
 		how = "come"
 	}
 	return fmt.Sprintf("From here stitches %s at the outer edge, the %v end.", how, outer)

@@ -1,0 +1,245 @@
+package garment_test
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/bed"
+	"example.com/walewise/shaping/garment"
+)
+
+// begunPieces draws a jumper and returns its pieces, those that can be made.
+func begunPieces(t *rapid.T) (garment.Spec, []garment.Piece) {
+	s := gen.JumperSpec(metric).Draw(t, "spec")
+	var made []garment.Piece
+	for _, make := range []func(garment.Spec) (garment.Piece, error){
+		garment.Front, garment.Back,
+		func(s garment.Spec) (garment.Piece, error) { return garment.Sleeve(s, shaping.Right) },
+	} {
+		if p, err := make(s); err == nil {
+			made = append(made, p)
+		}
+	}
+	return s, made
+}
+
+// lastBegun returns the last row that a piece can be gone on from.
+func lastBegun(p garment.Piece) int {
+	if len(p.Work.Panels) == 1 {
+		return p.Heights.Underarm
+	}
+	return min(p.Heights.NeckStart(), p.ShoulderRow-1)
+}
+
+// begunRow draws a row to go on from, often one about the underarm, where the most meets.
+func begunRow(t *rapid.T, p garment.Piece) int {
+	last, underarm := lastBegun(p), p.Heights.Underarm
+	low, high := 0, last
+	if rapid.Bool().Draw(t, "about the underarm") {
+		low, high = min(max(underarm-4, 0), last), min(underarm+16, last)
+	}
+	return rapid.IntRange(low, high).Draw(t, "rows of the "+p.Name())
+}
+
+// If nothing changes, going on from any row gives the same piece again.
+func TestGoingOnWithTheSameSpecChangesNothing(t *testing.T) {
+	went := map[string]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		s, pieces := begunPieces(t)
+		for _, p := range pieces {
+			rows := begunRow(t, p)
+			again, err := garment.GoOn(p, rows, s)
+			if err != nil {
+				t.Fatalf("%s from row %d: %v", p.Name(), rows, err)
+			}
+			went[p.Name()]++
+			if diff := cmp.Diff(p, again, cmp.AllowUnexported(bed.Cloth{}), cmpopts.IgnoreFields(garment.Piece{}, "Warnings", "Cloth", "Spec"), cmpopts.IgnoreFields(garment.Size{}, "Why")); diff != "" {
+				t.Fatalf("%s from row %d (-whole +gone on):\n%s", p.Name(), rows, diff)
+			}
+		}
+	})
+	for _, name := range []string{shaping.Front, shaping.Back, shaping.RightSleeve} {
+		if went[name] == 0 {
+			t.Errorf("no %s was gone on with", name)
+		}
+	}
+}
+
+// regauged returns the spec with a gauge that is off by up to 12 %.
+func regauged(t *rapid.T, s garment.Spec, old gauge.Gauge) garment.Spec {
+	off := func(label string) decimal.Decimal {
+		return decimal.New(int64(1000+rapid.IntRange(-120, 120).Draw(t, label)), -3)
+	}
+	over := length("10 cm")
+	const places = 3
+	g, err := gauge.New(
+		old.Stitches(over).Decimal(places).Mul(off("stitches off")).Round(places),
+		old.Rows(over).Decimal(places).Mul(off("rows off")).Round(places), over)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.Swatch, s.Gauge = nil, g
+	return s
+}
+
+// With another gauge the rows that are knitted stay as they are, and what can still be as
+// asked is.
+func TestGoingOnWithAnotherGauge(t *testing.T) {
+	went, kinds, refused := 0, map[string]int{}, map[string]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		s, pieces := begunPieces(t)
+		for _, p := range pieces {
+			rows := begunRow(t, p)
+			fresh := regauged(t, s, p.Gauge)
+			made, err := garment.GoOn(p, rows, fresh)
+			if err != nil {
+				checkBegunRefusal(t, err)
+				var fault *garment.Error
+				errors.As(err, &fault)
+				refused[fault.Field]++
+				continue
+			}
+			went++
+			switch {
+			case len(p.Work.Panels) == 1:
+				kinds["sleeve"]++
+			case rows > p.Heights.Underarm:
+				kinds["above the underarm"]++
+			case p.Widths.CastOn != made.Widths.Body:
+				kinds["sides that move"]++
+			default:
+				kinds["below the underarm"]++
+			}
+			checkBegun(t, p, rows, made)
+		}
+	})
+	total := 0
+	for _, n := range refused {
+		total += n
+	}
+	t.Logf("%d pieces gone on with: %v; %d refused: %v", went, kinds, total, refused)
+	if total*4 > went {
+		t.Errorf("%d of %d pieces were refused: %v", total, total+went, refused)
+	}
+	if len(kinds) < 3 { // in a short run one may be missing
+		t.Errorf("not all kinds were gone on with: %v", kinds)
+	}
+}
+
+// checkBegunRefusal fails the test if a refusal does not name a field and a remedy.
+func checkBegunRefusal(t *rapid.T, err error) {
+	t.Helper()
+	var fault *garment.Error
+	if !errors.As(err, &fault) || fault.Field == "" || fault.Want == "" {
+		t.Fatalf("refused without a field and a remedy: %v", err)
+	}
+}
+
+// checkBegun checks what must hold of every piece that is gone on with.
+func checkBegun(t *rapid.T, p garment.Piece, rows int, made garment.Piece) {
+	t.Helper()
+	at := fmt.Sprintf("%s from row %d", p.Name(), rows)
+	knitted := func(w shaping.Work) []shaping.Row {
+		rows := w.Clone().Rows[:rows]
+		if n := len(rows); n > 0 && len(p.Work.Panels) == 1 {
+			rows[n-1].After = nil // the top of a sleeve is not taken off yet
+		}
+		return rows
+	}
+	if diff := cmp.Diff(knitted(p.Work), knitted(made.Work), cmpopts.EquateEmpty()); diff != "" {
+		t.Fatalf("%s: the rows that are knitted (-before +after):\n%s", at, diff)
+	}
+	before, err := bed.KnitTo(p.Work, shaping.Body, rows)
+	if err != nil {
+		t.Fatal(err)
+	}
+	after, err := bed.KnitTo(made.Work, shaping.Body, rows)
+	if err != nil || !before.Equal(after) {
+		t.Fatalf("%s: it stands otherwise than before: %v", at, err)
+	}
+	if _, err := bed.Knit(made.Work); err != nil {
+		t.Fatalf("%s: %v", at, err)
+	}
+	for _, edge := range []shaping.Side{shaping.Left, shaping.Right} {
+		sides := panel(t, made, shaping.Body).Steps(edge).Between(1, made.Heights.Underarm).Of(shaping.Fashioned)
+		for i := 1; i < len(sides); i++ {
+			if sides[i].Row-sides[i-1].Row < 2 {
+				t.Fatalf("%s: the %v side is shaped in rows %d and %d", at, edge, sides[i-1].Row, sides[i].Row)
+			}
+		}
+	}
+	g := made.Gauge
+	offRows := func(name string) int {
+		s := size(t, made, name)
+		return gauge.Whole(s.Count).Sub(g.Rows(s.Asked)).Abs().Round(gauge.Rounding{Direction: gauge.Down})
+	}
+	most := 1
+	if made.Work.Place == shaping.Hand {
+		most = 2 // the neck point is even
+	}
+	if len(p.Work.Panels) == 1 {
+		if size(t, made, "length").Count > rows && offRows("length") > 0 {
+			t.Fatalf("%s: %v rows off", at, offRows("length"))
+		}
+		return
+	}
+	asked := g.Rows(size(t, made, "length").Asked)
+	if passed := asked.Cmp(gauge.Whole(rows)) < 0 || rows > p.Heights.Underarm || made.Heights.Underarm <= rows+1; !passed && offRows("height") > most {
+		t.Fatalf("%s: the whole is %d rows off", at, offRows("height"))
+	}
+	if offRows("armhole") > most+1 {
+		t.Fatalf("%s: the armhole is %d rows off", at, offRows("armhole"))
+	}
+	if slices.ContainsFunc(made.Sizes, func(s garment.Size) bool { return s.Knitted.Sign() < 0 }) {
+		t.Fatalf("%s: %v", at, made.Sizes)
+	}
+}
+
+// Front and back that are gone on with from the same row below the underarm still belong
+// together.
+func TestFrontAndBackGoOnAlike(t *testing.T) {
+	went := 0
+	rapid.Check(t, func(t *rapid.T) {
+		s, pieces := begunPieces(t)
+		if len(pieces) < 2 || pieces[0].Name() != shaping.Front || pieces[1].Name() != shaping.Back {
+			return
+		}
+		below := min(lastBegun(pieces[0]), lastBegun(pieces[1]), pieces[0].Heights.Underarm-1, pieces[1].Heights.Underarm-1)
+		if below < 0 {
+			return
+		}
+		rows := rapid.IntRange(0, below).Draw(t, "rows")
+		fresh := regauged(t, s, pieces[0].Gauge)
+		front, err := garment.GoOn(pieces[0], rows, fresh)
+		if err != nil {
+			return
+		}
+		back, err := garment.GoOn(pieces[1], rows, fresh)
+		if err != nil {
+			return
+		}
+		went++
+		checks, err := garment.ChecksOf(fresh, front, back)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range checks {
+			if !c.Passed && (c.Name == "shoulders" || c.Name == "sides") {
+				t.Fatalf("from row %d: %s", rows, c.Says)
+			}
+		}
+	})
+	if went == 0 {
+		t.Error("nothing was gone on with")
+	}
+}
