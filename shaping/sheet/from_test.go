@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/garment"
@@ -44,11 +45,11 @@ func judgedFrom(t rapid.TB, piece garment.Piece, at sheet.Reading) knitted {
 		k.Wales[n] -= state.Height(n)
 	}
 	k.Threads = nil
-	if len(piece.Work.Panels) > 1 && piece.Widths.BindOff == 0 {
+	if front := piece.Outer().IsValid(); (front || len(piece.Work.Panels) > 1) && piece.Widths.BindOff == 0 {
 		underarm := piece.Heights.Underarm
 		for i, p := range piece.Work.Panels {
 			ties := 1
-			if p.Parent == "" {
+			if p.Parent == "" && !front {
 				ties = 2
 			}
 			passed := false
@@ -310,5 +311,26 @@ func TestRestOfABegunPieceIsEnough(t *testing.T) {
 	})
 	if made == 0 {
 		t.Error("nothing was gone on with")
+	}
+}
+
+// It is of fronts that open, whose neck is at one edge.
+func TestRestOfFrontsIsEnough(t *testing.T) {
+	made := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		both, ok := fronts(gen.CardiganSpec(gauge.MustParseLength("1 mm")).Draw(rt, "spec"))
+		if !ok {
+			return
+		}
+		made++
+		for _, piece := range both {
+			at := rapid.SampledFrom(readings(piece.Work)).Draw(rt, "reading")
+			if err := compareFrom(rt, piece, at); err != nil {
+				rt.Fatalf("%s: %v", piece.Name(), err)
+			}
+		}
+	})
+	if made == 0 {
+		t.Error("no fronts were made")
 	}
 }

@@ -21,6 +21,9 @@ func whereItStands(text string, p *progress) []string {
 		return nil
 	}
 	p.behind, p.stands = strings.Contains(head, "\nBack, knitted"), true
+	if front := regexp.MustCompile(`\n(Right|Left) front, knitted`).FindStringSubmatch(head); front != nil {
+		p.front = strings.ToLower(front[1])
+	}
 	here, _, _ := strings.Cut(rest, "\n\n")
 	return strings.Split(strings.TrimSuffix(strings.Join(strings.Fields(here), " "), "."), ". ")
 }
@@ -83,7 +86,7 @@ func (b *bedKnitter) there(span shaping.Span) {
 	}
 }
 
-var waitsAtBed = regexp.MustCompile(`^the (?:middle|left half|right half|neck of the (?:left|right) half|underarm at the (?:left|right) edge|shoulder at the (?:left|right) edge|cap's (?:left|right) edge) (.+) \((\d+)\)$`)
+var waitsAtBed = regexp.MustCompile(`^the (?:middle|left half|right half|neck(?: of the (?:left|right) half)?|underarm at the (?:left|right) edge|shoulder at the (?:left|right) edge|cap's (?:left|right) edge) (.+) \((\d+)\)$`)
 
 // standingAtBed are the phrases that say how things stand on a bed.
 var standingAtBed = []phrase[*bedKnitter]{
@@ -150,7 +153,7 @@ func (h *handKnitter) stand() map[string]int {
 
 var (
 	waitsInHand = regexp.MustCompile(`^(\d+) sts? stays? unworked at (the neck|the (?:left|right) edge)$`)
-	onHolder    = regexp.MustCompile(`^(\d+) sts? of the (?:(middle|neck of the (?:left|right) half)|(left|right) half(?: \(with the (\d+) that wait\))?|(?:underarm at the (left|right) edge|cap's (left|right) edge))$`)
+	onHolder    = regexp.MustCompile(`^(\d+) sts? of the (?:(middle|neck(?: of the (?:left|right) half)?)|(left|right) half(?: \(with the (\d+) that wait\))?|(?:underarm at the (left|right) edge|cap's (left|right) edge))$`)
 )
 
 // onNeedle puts stitches on the needles as they are said to lie when the next row begins.
