@@ -48,31 +48,33 @@ func (j job) openedBands(s Set) ([]Band, error) {
 	return list, nil
 }
 
-// longBand plans the band of a vee.
+// longBand plans the band of a vee. Where the bed is too narrow, the strips are joined at the
+// shoulder seams, and if that does not do the front edges are apart as well.
 func (j job) longBand(right, left, back Piece) (Band, error) {
 	b, err := j.newBand(LongBand)
 	if err != nil {
 		return Band{}, err
 	}
 	edges := j.twoEdges(right, left)
-	up, down := edges[0], edges[1]
 	var ways [][]run
 	for _, way := range j.roundNeck(right, left, back, b.Gauge) {
 		first, last := &way[0], &way[len(way)-1]
-		first.parts = slices.Insert(first.parts, 0, up)
-		last.parts = append(last.parts, down)
+		first.parts = slices.Insert(first.parts, 0, edges[0])
+		last.parts = append(last.parts, edges[1])
 		ways = append(ways, way)
 	}
-	// Where the bed is narrower still, the front edges are apart from the neck.
-	for _, way := range j.roundNeck(right, left, back, b.Gauge) {
-		way = slices.Insert(way, 0, run{shaping.RightFront, []Part{up}})
-		ways = append(ways, append(way, run{shaping.LeftFront, []Part{down}}))
-	}
+	apart := j.roundNeck(right, left, back, b.Gauge)[1]
+	apart = slices.Insert(apart, 0, run{"right front edge", edges[:1]})
+	apart = append(apart, run{"left front edge", edges[1:]})
+	ways = append(ways, apart)
 	if b.Strips, err = j.firstWithRoom(b.Grid, ways); err != nil {
 		return Band{}, err
 	}
-	// The uppermost button lies where the vee begins.
-	return b, j.placeButtons(b, 0)
+	above := 0 // the uppermost button lies where the vee begins, or near the end of its strip
+	if len(b.Strips) == len(apart) {
+		above = j.buttonMargin()
+	}
+	return b, j.placeButtons(b, above)
 }
 
 // frontBand plans the band along one front edge, over the end of the neckband.
@@ -87,16 +89,13 @@ func (j job) frontBand(edge Part, neck Band) (Band, error) {
 	}
 	end := Part{Piece: Neckband, Side: edge.Side, Kind: EndPart, Rows: neck.layer(), Length: neck.Gauge.Height(neck.layer())}
 	end.Wanted = b.Gauge.StitchesAlong(end.Rows, neck.Gauge)
-	// Both fronts' parts are made whole in the same order, so that they get the same.
-	strip, err := j.strip(edge.Piece, []Part{edge, end}, b.Grid)
+	parts := []Part{edge, end}
+	if name == LeftFrontBand {
+		slices.Reverse(parts)
+	}
+	strip, err := j.alongFronts(run{edge.Piece, parts}, b.Grid)
 	if err != nil {
 		return Band{}, err
-	}
-	if name == LeftFrontBand {
-		slices.Reverse(strip.Parts)
-		if j.place == shaping.Bed {
-			strip.hang()
-		}
 	}
 	b.Strips = []Strip{strip}
 	return b, j.placeButtons(b, j.buttonMargin())
@@ -108,34 +107,16 @@ type run struct {
 	parts []Part
 }
 
-// roundNeck returns the ways to part the neck of two fronts and the back, the one with the
-// fewest strips first.
+// roundNeck returns the ways to pick up the neck of two fronts and the back: in one strip, and
+// in three that are joined at the shoulder seams.
 func (j job) roundNeck(right, left, back Piece, band gauge.Gauge) [][]run {
-	up := append(j.frontNeck(right, band), j.seam(shaping.RightFront))
-	down := j.frontNeck(left, band)
+	up, behind, down := j.frontNeck(right, band), j.neckParts(back, j.fromSide(), band), j.frontNeck(left, band)
 	slices.Reverse(down)
-	down = append([]Part{j.seam(shaping.Back)}, down...)
-	behind := j.neckParts(back, j.fromSide(), band)
-	middle := slices.IndexFunc(behind, func(p Part) bool { return !p.spreads() && p.Kind != SeamPart })
-	first, second := halved(behind[middle], back.Gauge)
+	first, second := []Part{j.seam(shaping.RightFront)}, []Part{j.seam(shaping.Back)}
 	return [][]run{
-		{{"fronts and back", slices.Concat(up, behind, down)}},
-		{
-			{"right front and half of the back", slices.Concat(up, behind[:middle], []Part{first})},
-			{"left front and half of the back", slices.Concat([]Part{second}, behind[middle+1:], down)},
-		},
+		{{"fronts and back", slices.Concat(up, first, behind, second, down)}},
+		{{shaping.RightFront, up}, {shaping.Back, slices.Concat(behind, second)}, {shaping.LeftFront, down}},
 	}
-}
-
-// halved parts the middle of a neck, the odd stitch to the first half.
-func halved(p Part, g gauge.Gauge) (first, second Part) {
-	half := func(stitches int) Part {
-		h := p
-		h.Stitches, h.Wanted, h.Length = stitches, gauge.Whole(stitches), g.Width(stitches)
-		h.Live = min(h.Live, stitches)
-		return h
-	}
-	return half((p.Stitches + 1) / 2), half(p.Stitches / 2)
 }
 
 // frontNeck returns the parts of the neck of one of two fronts, from its front edge to the
@@ -161,10 +142,7 @@ func (j job) twoEdges(right, left Piece) [2]Part {
 
 // frontEdge returns the rows of one of two fronts below its neck.
 func (j job) frontEdge(front Piece) Part {
-	rows := front.Heights.NeckStart()
-	if front.Widths.Flat > 0 { // its outermost stitch is as high as the edge
-		rows = front.Cloth.Height(front.Work.Panels[0].Needles.End(front.Outer().Opposite()))
-	}
+	rows := front.FrontEdge()
 	p := Part{Piece: front.Name(), Side: front.Outer(), Kind: EdgePart, Rows: rows, Length: front.Gauge.Height(rows)}
 	p.Wanted = j.bandGauge().StitchesAlong(rows, front.Gauge)
 	return p
@@ -178,7 +156,7 @@ func (j job) firstWithRoom(grid gauge.Rounding, ways [][]run) ([]Strip, error) {
 		strips = nil
 		room := true
 		for _, r := range way {
-			s, err := j.strip(r.name, slices.Clone(r.parts), grid)
+			s, err := j.alongFronts(r, grid)
 			if err != nil {
 				return nil, err
 			}
@@ -190,6 +168,25 @@ func (j job) firstWithRoom(grid gauge.Rounding, ways [][]run) ([]Strip, error) {
 		}
 	}
 	return strips, nil
+}
+
+// alongFronts makes a strip. The parts of the left front alone are made whole in the order of
+// those of the right one, so that both get the same.
+func (j job) alongFronts(r run, grid gauge.Rounding) (Strip, error) {
+	parts := slices.Clone(r.parts)
+	left := !slices.ContainsFunc(parts, func(p Part) bool { return p.Piece != shaping.LeftFront && p.Piece != Neckband }) // a band's end comes with its front
+	if left {
+		slices.Reverse(parts)
+	}
+	s, err := j.strip(r.name, parts, grid)
+	if err != nil || !left {
+		return s, err
+	}
+	slices.Reverse(s.Parts)
+	if j.place == shaping.Bed {
+		s.hang()
+	}
+	return s, nil
 }
 
 // buttonMargin returns how many stitches lie between an outermost button and the end of a

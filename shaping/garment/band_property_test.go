@@ -423,13 +423,76 @@ func TestRatiosAddUp(t *testing.T) {
 					t.Fatalf("%d over %d rows: %q says %d: %v", stitches, rows, said, got, err)
 				}
 			}
-			parts := strings.Split(up, ", then ")
-			slices.Reverse(parts)
-			if strings.Join(parts, ", then ") != down || len(parts) > 2 {
+			if turned(down) != up || turned(up) != down {
 				t.Fatalf("%d over %d rows: down %q, up %q", stitches, rows, down, up)
+			}
+			if off := unevenness(t, down, stitches, rows); off > 2 {
+				t.Fatalf("%d over %d rows: %q is off by %.2f stitches on the way", stitches, rows, down, off)
 			}
 		}
 	}
+}
+
+// turned names ratios the other way round.
+func turned(text string) string {
+	parts := strings.Split(text, ", then ")
+	slices.Reverse(parts)
+	for i, part := range parts {
+		if head, turn, ok := strings.Cut(part, " in turn: "); ok {
+			one, other, _ := strings.Cut(turn, " and ")
+			parts[i] = head + " in turn: " + other + " and " + one
+		}
+	}
+	return strings.Join(parts, ", then ")
+}
+
+// unevenness returns by how many stitches at most what is picked up so far is off an even
+// spread, at the end of any ratio.
+func unevenness(t *testing.T, text string, stitches, rows int) float64 {
+	picked, along, most := 0, 0, 0.0
+	each := float64(stitches) / float64(rows)
+	for _, step := range ratioSteps(text, rows) {
+		if step.rows == 0 {
+			t.Fatalf("cannot read %q", text)
+		}
+		picked, along = picked+step.stitches, along+step.rows
+		most = max(most, math.Abs(float64(picked)-each*float64(along)))
+	}
+	return most
+}
+
+// ratioStep is a ratio that is picked up once.
+type ratioStep struct{ stitches, rows int }
+
+// ratioSteps returns the ratios that a text asks for one after the other; what cannot be read
+// is an empty step.
+func ratioSteps(text string, rows int) []ratioStep {
+	var steps []ratioStep
+	number := func(s string) int { n, _ := strconv.Atoi(s); return n }
+	for _, said := range strings.Split(text, ", then ") {
+		turns := 1
+		if head, turn, ok := strings.Cut(said, " times in turn: "); ok {
+			turns, said = number(head), turn
+		}
+		var once []ratioStep
+		for _, said := range strings.Split(said, " and ") {
+			said = strings.TrimSuffix(said, ",")
+			step, times := ratioStep{}, 1
+			if m := eachRow.FindStringSubmatch(said); m != nil {
+				step, times = ratioStep{number(m[1]), 1}, rows
+			} else if m := onceIn.FindStringSubmatch(said); m != nil {
+				step = ratioStep{number(m[1]), number(m[2])}
+			} else if m := everyFew.FindStringSubmatch(said); m != nil {
+				step, times = ratioStep{number(m[1]), number(m[2])}, number(m[3])
+				if m[3] == "" {
+					times = rows / step.rows
+				}
+			}
+			once = append(once, slices.Repeat([]ratioStep{step}, times)...)
+		}
+		steps = append(steps, slices.Repeat(once, turns)...)
+	}
+	return steps
 }
 
 var (
@@ -474,24 +537,11 @@ func readPhrase(text string, p garment.Part) (stitches int, kind string, err err
 // readRatios returns the stitches of ratios that must fill the rows.
 func readRatios(text string, rows int) (stitches int, err error) {
 	used := 0
-	for _, said := range strings.Split(text, ", then ") {
-		a, b, times := 0, 1, 1
-		if m := eachRow.FindStringSubmatch(said); m != nil {
-			a, _ = strconv.Atoi(m[1])
-			times = rows
-		} else if m := onceIn.FindStringSubmatch(said); m != nil {
-			a, _ = strconv.Atoi(m[1])
-			b, _ = strconv.Atoi(m[2])
-		} else if m := everyFew.FindStringSubmatch(said); m != nil {
-			a, _ = strconv.Atoi(m[1])
-			b, _ = strconv.Atoi(m[2])
-			if times, _ = strconv.Atoi(m[3]); m[3] == "" {
-				times = rows / b
-			}
-		} else {
-			return 0, fmt.Errorf("cannot read %q", said)
+	for _, step := range ratioSteps(text, rows) {
+		if step.rows == 0 {
+			return 0, fmt.Errorf("cannot read %q", text)
 		}
-		stitches, used = stitches+times*a, used+times*b
+		stitches, used = stitches+step.stitches, used+step.rows
 	}
 	if used != rows {
 		return stitches, fmt.Errorf("%d rows said, %d are there", used, rows)

@@ -66,7 +66,7 @@ func (j job) together(s Set) Check {
 	body := func(w Widths) int { return w.Body }
 	c := Check{
 		Name: "fronts", Pieces: []string{right.Name(), left.Name(), back.Name()}, Field: "opening.overlap", What: "both fronts against the back",
-		First: j.across("both fronts and the overlap", both(body)), Second: j.across(back.Name(), back.Finished(back.Widths.Body)),
+		First: j.across("both fronts and what lies between them", both(body)), Second: j.across(back.Name(), back.Finished(back.Widths.Body)),
 		Severity: j.spec.Checks.Fronts.Or(AsError),
 	}
 	c.Passed = c.CountOff() == 0
@@ -74,7 +74,7 @@ func (j job) together(s Set) Check {
 		c.Passed = c.Passed && (of(back.Widths) == 0) == (of(right.Widths) == 0) &&
 			(of(back.Widths) == 0 || both(of) == back.Finished(of(back.Widths)))
 	}
-	c.Says = fmt.Sprintf("Both fronts and the overlap: %d, %d and %s at the underarms, %d in the back: %s.",
+	c.Says = fmt.Sprintf("Both fronts and what lies between them: %d, %d and %s at the underarms, %d in the back: %s.",
 		right.Finished(right.Widths.Body), left.Finished(left.Widths.Body), plural.Stitches(right.Widths.Overlap), c.Second.Count, difference(c.CountOff()))
 	if !c.Passed && c.CountOff() == 0 {
 		c.Says += " At the waist or the hem they are not equal."

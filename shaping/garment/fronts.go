@@ -137,6 +137,31 @@ func (f *trunk) ownWidths() Widths {
 	return w
 }
 
+// ownRows returns the heights of the piece as its edges have them: at the edges of one of two
+// fronts what is held or bound off may stand a row later than in a front in one piece.
+func (f *trunk) ownRows() Heights {
+	h := f.heights
+	if !f.outer.IsValid() {
+		return h
+	}
+	top, tip := f.top(f.outer), h.Tip()
+	switch steps := f.shoulderSteps(f.outer); {
+	case len(steps) == 0:
+		tip = top
+	case tied(steps[0].Method):
+		tip += f.tiedLag(f.outer, steps[0].Row)
+	}
+	if f.widths.BindOff > 0 {
+		h.Underarm = f.armholeStart(f.outer) - 1
+	}
+	h.Armhole = tip - h.Underarm
+	h.Drop = top - tip
+	if flat := f.flatStep(); len(flat) > 0 {
+		h.Neck -= flat[0].Row - 1
+	}
+	return h
+}
+
 // own returns how many of the stitches of a front in one piece, seam stitches included, one
 // of two fronts has.
 func (f *trunk) own(stitches int) int { return (stitches - f.widths.Overlap) / 2 }
@@ -254,6 +279,18 @@ func (f *trunk) shoulderRow() int {
 // the piece's facing; it is none for a piece that has them at both edges.
 func (p Piece) Outer() shaping.Side { return outerEdge(p.Work.Name, p.Work.Facing) }
 
+// FrontEdge returns the rows of the front edge of one of two fronts, from the cast on to the
+// neck; 0 for other pieces.
+func (p Piece) FrontEdge() int {
+	switch outer := p.Outer(); {
+	case !outer.IsValid():
+		return 0
+	case p.Widths.Flat > 0: // its outermost stitch is as high as the edge
+		return p.Cloth.Height(p.Work.Panels[0].Needles.End(outer.Opposite()))
+	}
+	return p.Heights.NeckStart()
+}
+
 // Finished returns how many of the stitches side by side in the piece the seams leave: those
 // of two edges, and of one of two fronts those of the outer one.
 func (p Piece) Finished(stitches int) int {
@@ -293,7 +330,7 @@ func (f *trunk) openedWarnings() []string {
 	var list []string
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
 	if f.place == shaping.Bed && f.spec.Setup.Carriage.IsValid() && f.carriage != f.spec.Setup.carriage() {
-		add("Row 1 starts at the %v, whatever work.carriage says, so that the rows from the neck on start at the outer edge.", f.carriage)
+		add("Row 1 starts at the %v, so that the rows from the neck on start at the outer edge.", f.carriage)
 	}
 	if f.widths.Overlap > f.flat(f.widths.Neck) && f.opening.Shape != VeeNeck {
 		add("The bands are wider than the flat part of the neck: its curve begins at the front edge.")

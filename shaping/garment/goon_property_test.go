@@ -88,7 +88,7 @@ func regauged(t *rapid.T, s garment.Spec, old gauge.Gauge) garment.Spec {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s.Swatch, s.Gauge = nil, g
+	s.Swatch, s.Swatches, s.Gauge = nil, nil, g
 	return s
 }
 
@@ -131,7 +131,7 @@ func TestGoingOnWithAnotherGauge(t *testing.T) {
 	if total*4 > went {
 		t.Errorf("%d of %d pieces were refused: %v", total, total+went, refused)
 	}
-	if len(kinds) < 3 { // in a short run one may be missing
+	if went >= enough && len(kinds) < 3 { // one may be missing
 		t.Errorf("not all kinds were gone on with: %v", kinds)
 	}
 }

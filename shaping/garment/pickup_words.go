@@ -41,8 +41,9 @@ func (j job) phrase(p Part) string {
 const mostAtOnce = 12
 
 // inRows says how stitches are picked up along rows: "1 in each row", "3 in every 4 rows",
-// or, where no such ratio gives the count exactly, two neighbouring ones, "3 in every 4 rows,
-// 6 times, then 2 in 3 rows". Upwards the two are named the other way round.
+// or, where no such ratio gives the count exactly, by two neighbouring ones in turn, so that
+// the edge stays even: "5 times in turn: 3 in every 4 rows, 2 times, and 2 in 3 rows". What
+// is left over follows. Upwards all of it is named the other way round.
 func inRows(stitches, rows int, upwards bool) string {
 	if stitches%rows == 0 {
 		return fmt.Sprintf("%d in each row", stitches/rows)
@@ -57,7 +58,22 @@ func inRows(stitches, rows int, upwards bool) string {
 		each, out, off = each+1, rows-out, -1
 	}
 	short, longer := rows/out, rows%out
-	said := []string{blocks(each*(short+1)+off, short+1, longer), blocks(each*short+off, short, out-longer)}
+	often, seldom := block{each*(short+1) + off, short + 1, longer}, block{each*short + off, short, out - longer}
+	if often.times < seldom.times {
+		often, seldom = seldom, often
+	}
+	said := []string{often.String(), seldom.String()}
+	if seldom.times > 1 {
+		each, left := often, often
+		each.times, left.times = often.times/seldom.times, often.times%seldom.times
+		once := seldom
+		once.times = 1
+		turn := []string{each.String(), once.String()}
+		if upwards {
+			slices.Reverse(turn)
+		}
+		said = []string{fmt.Sprintf("%d times in turn: %s and %s", seldom.times, turn[0], turn[1]), left.String()}
+	}
 	said = slices.DeleteFunc(said, func(text string) bool { return text == "" })
 	if upwards {
 		slices.Reverse(said)
@@ -65,15 +81,18 @@ func inRows(stitches, rows int, upwards bool) string {
 	return strings.Join(said, ", then ")
 }
 
-// blocks says a ratio that is repeated so many times, nothing for none.
-func blocks(stitches, rows, times int) string {
+// block is a ratio that is picked up so many times.
+type block struct{ stitches, rows, times int }
+
+// String says the ratio and how often it comes, nothing if it does not.
+func (b block) String() string {
 	switch {
-	case times < 1:
+	case b.times < 1:
 		return ""
-	case times == 1:
-		return ratio(stitches, rows, times)
+	case b.times == 1:
+		return ratio(b.stitches, b.rows, 1)
 	}
-	return fmt.Sprintf("%s, %d times", ratio(stitches, rows, times), times)
+	return fmt.Sprintf("%s, %d times", ratio(b.stitches, b.rows, b.times), b.times)
 }
 
 // ratio says how many stitches go into so many rows, once or every time.

@@ -22,19 +22,20 @@ func (f *trunk) sizes() []Size {
 	// Rows that are even for one reason in halves are so for another in two fronts.
 	neckDepth, height := "even, so that a half ends at its outer edge", "even, so that the half at the right goes on with the yarn"
 	if f.outer.IsValid() {
-		neckDepth, height = "even, so that the front ends at its outer edge", "even, as that of the back"
+		neckDepth, height = "even, so that the front ends at its outer edge, and bound off with its own yarn", "even, as that of the back"
 	}
+	own := f.ownRows()
 	sizes := []Size{
 		across("width", s.Body.Width, w.Body-2*w.Seam, f.whyWidth()),
-		f.high("length", s.Body.Length, h.Underarm, f.whyLength()),
-		f.high("armhole", s.Armhole.Depth, h.Armhole, "what body and shoulder leave of the whole height"),
+		f.high("length", s.Body.Length, own.Underarm, f.whyLength()),
+		f.high("armhole", s.Armhole.Depth, own.Armhole, "what body and shoulder leave of the whole height"),
 		across("neckWidth", neckAsked, w.Neck, fmt.Sprintf("%s, as the body's %d stitches are", parity(w.Neck), w.Body)),
-		f.high("neckDepth", f.opening.Depth, h.Neck, neckDepth),
+		f.high("neckDepth", f.opening.Depth, own.Neck, neckDepth),
 		f.wide("shoulder", shoulder, w.Shoulder-w.Seam, "what neck and armholes leave of the body"),
-		f.high("drop", s.Shoulder.Drop, h.Drop, "even, a group of stitches every 2nd row"),
+		f.high("drop", s.Shoulder.Drop, own.Drop, "even, a group of stitches every 2nd row"),
 	}
 	whole := s.Body.Length.Add(s.Armhole.Depth).Add(s.Shoulder.Drop)
-	sizes = append(sizes, f.high("height", whole, h.Top(), f.whyHeight(height)))
+	sizes = append(sizes, f.high("height", whole, own.Top(), f.whyHeight(height)))
 	if !s.Body.Hem.IsZero() {
 		sizes = append(sizes, across("hem", s.Body.Hem, w.CastOn-2*w.Seam, f.whyKnitted(sideParity(w))))
 	}

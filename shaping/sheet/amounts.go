@@ -23,19 +23,28 @@ func (s *setWriter) yarn(set garment.Set) {
 		}
 		return
 	}
+	bands := "Bands knitted on later are not counted"
+	if len(set.Bands) > 0 {
+		bands = "Bands are counted as if they were knitted like the pieces"
+	}
+	more := "and " + percent(y.Margin) + " more"
+	name := len(more)
+	for _, use := range y.Uses {
+		name = max(name, len(use.Of))
+	}
 	s.heading("Yarn")
-	s.para("  ", "By the loops of the cloth and what those of the swatch took. "+capital(marginCovers)+" are no loops: the margin is for them. Bands knitted on later and waste yarn are not counted.")
+	s.para("  ", "By the loops of the cloth and what those of the swatch took. "+capital(marginCovers)+" are no loops: the margin is for them. "+bands+", waste yarn is not.")
 	s.blank()
 	columns := first.columns(y.Total)
-	s.line("  %-18s %8s%s", "", "loops", heads(columns))
-	row := func(name, loops string, use garment.YarnUse) {
-		s.line("  %-18s %8s%s", name, loops, cells(columns, use))
+	s.line("  %-*s %8s%s", name, "", "loops", heads(columns))
+	row := func(of, loops string, use garment.YarnUse) {
+		s.line("  %-*s %8s%s", name, of, loops, cells(columns, use))
 	}
 	for _, use := range y.Uses {
 		row(use.Of, fmt.Sprint(use.Loops), use)
 	}
 	row("in all", fmt.Sprint(y.Total.Loops), y.Total)
-	row("and "+percent(y.Margin)+" more", "", y.WithMargin)
+	row(more, "", y.WithMargin)
 	if text := first.balls(y); text != "" {
 		s.blank()
 		s.para("  ", text)

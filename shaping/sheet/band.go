@@ -61,8 +61,12 @@ func (b bandWriter) intro() {
 	if b.band.Folded {
 		high = fmt.Sprintf("twice %s, turned in", high)
 	}
-	b.para("  ", fmt.Sprintf("%s high, %s; picked up from the pieces when they are washed and blocked. Gauge of the band: %s. Knit it as the swatch that has this gauge.",
-		b.length(b.piece.Spec.Band.Height), high, inUnit(b.band.Gauge, b.piece.Spec.Units)))
+	b.para("  ", fmt.Sprintf("%s high, %s; picked up from the pieces when they are washed and blocked.", b.length(b.piece.Spec.Band.Height), high))
+	if b.piece.Spec.Band.Gauge.IsZero() {
+		b.para("  ", "Stitches and rows are counted by the gauge of the pieces, as no other is given for the band. Knit a swatch in its stitch first: if its gauge is another, put that into band.gauge.")
+	} else {
+		b.para("  ", fmt.Sprintf("Gauge of the band: %s. Knit it as the swatch that has this gauge.", inUnit(b.band.Gauge, b.piece.Spec.Units)))
+	}
 	for _, s := range b.band.Strips {
 		of := ""
 		if b.apart() {
@@ -86,9 +90,9 @@ func (b bandWriter) grid() string {
 	}
 	grid := b.band.Grid
 	if grid.Plus == 0 {
-		return fmt.Sprintf(", a multiple of %d", grid.Multiple)
+		return fmt.Sprintf(", a multiple of %d for the repeat of the rib", grid.Multiple)
 	}
-	return fmt.Sprintf(", a multiple of %d plus %d", grid.Multiple, grid.Plus)
+	return fmt.Sprintf(", a multiple of %d plus %d for the repeat of the rib", grid.Multiple, grid.Plus)
 }
 
 // strip writes how one strip is picked up and knitted.
@@ -167,7 +171,7 @@ func (b bandWriter) table(s garment.Strip) {
 	for _, p := range s.Parts {
 		if p.Count > 0 {
 			b.para(fmt.Sprintf("      [ ] %-*s %4d  ", column, b.at(p), p.Count), fmt.Sprintf("%s: %s", b.from(p), b.how(p)))
-		} else if p.Kind == garment.SeamPart && (!b.apart() || b.opens()) {
+		} else if p.Kind == garment.SeamPart && !b.apart() {
 			b.para(fmt.Sprintf("          %-*s %4s  ", column, "", ""), b.from(p)+" lies here")
 		}
 	}
@@ -179,7 +183,7 @@ func (b bandWriter) how(p garment.Part) string {
 	case garment.PointPart:
 		return "1, the middle of the band"
 	case garment.SeamPart:
-		return "1, so that both sides are equal"
+		return "1 more, as the number for the rib asks for it"
 	}
 	return p.Phrase
 }
@@ -218,14 +222,14 @@ func (b bandWriter) from(p garment.Part) string {
 		half = shaping.RightHalf
 	}
 	down := (p.Side == shaping.Left) == (b.work.Place == shaping.Bed)
-	what := "the steps up from the middle"
+	what := "the slope up from the middle"
 	switch {
 	case p.Kind == garment.StraightPart && down:
 		what = fmt.Sprintf("%s straight down from the shoulder", plural.Rows(p.Rows))
 	case p.Kind == garment.StraightPart:
 		what = fmt.Sprintf("%s straight up to the shoulder", plural.Rows(p.Rows))
 	case down:
-		what = "the steps down to the middle"
+		what = "the slope down to the middle"
 	}
 	return fmt.Sprintf("%s, %s, %s", p.Piece, half, what)
 }
@@ -236,9 +240,8 @@ func (b bandWriter) knit(s garment.Strip) []string {
 		return b.knitInHand(s)
 	}
 	steps := []string{fmt.Sprintf("Count: every needle of %v has a loop, %d in all.%s", s.Needles, s.Stitches, b.freed(s, " Pull the waste yarn out of the live stitches."))}
-	steps = append(steps, b.buttonholes(s)...)
-	steps = append(steps, fmt.Sprintf("Hang weights under it. Main yarn with a tail of %s, the carriage at the right, counter to 000. Knit %s in %s.",
-		b.tail(), b.rows(b.layer()), b.voice.bandStitch()))
+	steps = append(steps, fmt.Sprintf("Hang weights under it. Main yarn with a tail of %s, the carriage at the right, counter to 000.", b.tail()))
+	steps = append(steps, b.firstLayer(s)...)
 	if !b.band.Folded {
 		return append(steps, fmt.Sprintf("Counter %03d: bind off loosely. The edge must give as much as the band.", b.layer()))
 	}
@@ -253,14 +256,30 @@ func (b bandWriter) knitInHand(s garment.Strip) []string {
 	if b.inTheRound() {
 		count = fmt.Sprintf("Join into the round and mark its beginning: %s. Picking up does not count as a round.", plural.Sts(s.Stitches))
 	}
-	steps := append([]string{count}, b.buttonholes(s)...)
-	steps = append(steps, fmt.Sprintf("Knit %s in %s.", b.rows(b.layer()), b.voice.bandStitch()))
+	steps := append([]string{count}, b.firstLayer(s)...)
 	if !b.band.Folded {
 		return append(steps, "BO loosely in the same stitch. The edge must give as much as the band.")
 	}
 	return append(steps,
 		fmt.Sprintf("The fold: %s. Then %s as before.", b.foldInHand(), b.rows(b.layer())),
 		fmt.Sprintf("Fold the band to the inside and sew its %s down live to the picked-up edge, st by st, loosely.", plural.Sts(s.Stitches)))
+}
+
+// firstLayer says how the rows up to the edge or the fold are knitted, with the buttonholes
+// where there are any.
+func (b bandWriter) firstLayer(s garment.Strip) []string {
+	verb := "Knit"
+	if b.work.Place == shaping.Hand {
+		verb = "Work"
+	}
+	holes := b.buttonholes(s)
+	if len(holes) == 0 {
+		return []string{fmt.Sprintf("%s %s in %s.", verb, b.rows(b.layer()), b.voice.bandStitch())}
+	}
+	before := b.beforeHoles()
+	steps := []string{fmt.Sprintf("%s %s in %s.", verb, b.rows(before), b.voice.bandStitch())}
+	steps = append(steps, holes...)
+	return append(steps, fmt.Sprintf("%s %s more.", verb, b.rows(b.layer()-before)))
 }
 
 // freed returns the text if a strip has live stitches.
@@ -277,7 +296,7 @@ func (b bandWriter) last() {
 	case b.opens():
 		if b.apart() {
 			b.blank()
-			b.step("Join the ends of the strips to each other.")
+			b.step("When the shoulders are joined, join the ends of the strips to each other, edge to edge.")
 		}
 	case b.inTheRound():
 	case b.apart():

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/walewise/internal/plural"
@@ -19,7 +20,8 @@ func isFront(p garment.Part) bool {
 // alongOpening says how a strip is picked up along neck and fronts.
 func (b bandWriter) alongOpening(s garment.Strip) {
 	edge := has(s, func(p garment.Part) bool { return p.Kind == garment.EdgePart })
-	neck := has(s, func(p garment.Part) bool { return p.Kind == garment.SeamPart })
+	seam := has(s, func(p garment.Part) bool { return p.Kind == garment.SeamPart })
+	neck := seam || has(s, func(p garment.Part) bool { return p.Kind == garment.SlopePart || p.Kind == garment.StraightPart })
 	what := "the neck"
 	switch {
 	case edge && neck:
@@ -27,7 +29,7 @@ func (b bandWriter) alongOpening(s garment.Strip) {
 	case edge:
 		what = "the front edge"
 	}
-	if neck {
+	if seam && !b.apart() {
 		b.step(fmt.Sprintf("Join both shoulders, if that is not done yet: %s.", b.bothShoulders()))
 	}
 	if b.work.Place == shaping.Hand {
@@ -36,7 +38,7 @@ func (b bandWriter) alongOpening(s garment.Strip) {
 	}
 	how := b.hanging(s)
 	if edge {
-		how = append(how, "the front edge by half its edge stitch")
+		how = append(how, "the front edge by the outer loop of its edge stitch")
 	}
 	b.step(fmt.Sprintf("Hang %s on %v, the purl side facing you, from left to right as listed: %s.%s", what, s.Needles, strings.Join(how, "; "), b.beyond(s)))
 }
@@ -54,7 +56,7 @@ func (s *writer) bothShoulders() string {
 // ofFront says where a part of one of two fronts lies. Picking up goes up the right front and
 // down the left one.
 func (b bandWriter) ofFront(p garment.Part) string {
-	up, down := "the steps up from the front edge", "the steps down to the front edge"
+	up, down := "the slope up from the front edge", "the slope down to the front edge"
 	rows := plural.Rows(p.Rows)
 	switch p.Kind {
 	case garment.EdgePart:
@@ -88,55 +90,67 @@ func (b bandWriter) foldInHand() string {
 	return "purl 1 row (RS)"
 }
 
+// lowestWithHoles is how many rows a band has at least that has room for buttonholes.
+const lowestWithHoles = 3
+
+// beforeHoles returns the rows that are knitted before the buttonholes: half of them, and in
+// the hand so many that a RS row follows, which runs as the stitches were picked up.
+func (b bandWriter) beforeHoles() int {
+	half := b.layer() / 2
+	if b.work.Place == shaping.Hand {
+		return max(half/2*2, 2) - 1
+	}
+	return half
+}
+
 // buttonholes says where those of a front are, nothing for a strip without buttons.
 func (b bandWriter) buttonholes(s garment.Strip) []string {
 	var steps []string
 	for _, p := range s.Parts {
-		if len(p.Buttons) > 0 {
+		switch {
+		case len(p.Buttons) == 0:
+		case b.layer() < lowestWithHoles:
+			steps = append(steps, fmt.Sprintf("The band of the %s is too low for buttonholes: make loops at its edge instead, or knit it higher.", p.Piece))
+		default:
 			steps = append(steps, b.holesAlong(p, s))
 		}
 	}
-	if len(steps) == 0 {
-		return nil
-	}
-	return append(steps, "Only one of the two fronts has buttonholes, by custom the wearer's right for women and the left for men; on the other one the buttons are sewn opposite to them.")
+	return steps
 }
 
 // holesAlong says where the buttonholes of one front are. Each takes two stitches, that of
 // the button and the one below it on the front.
 func (b bandWriter) holesAlong(p garment.Part, s garment.Strip) string {
-	const lowest = 3 // rows of a band that has room for holes
-	if b.layer() < lowest {
-		return fmt.Sprintf("The band of the %s is too low for buttonholes: make loops at its edge instead, or knit it higher.", p.Piece)
-	}
-	lower := -1
+	lower, made := -1, "k2tog, yo"
 	if p.Piece == shaping.LeftFront {
-		lower = 1
+		lower, made = 1, "yo, ssk"
 	}
-	text := "On the way, if the buttonholes are on the " + p.Piece + ": "
+	text := fmt.Sprintf("Only if the buttonholes are on the %s (by custom the wearer's right for women, the left for men): ", p.Piece)
+	before := b.beforeHoles()
 	if b.work.Place == shaping.Hand {
-		row := max(b.layer()/2/2*2, 2) // an RS row, which runs as the stitches were picked up
 		var pairs []string
 		for _, at := range p.Buttons {
 			pairs = append(pairs, fmt.Sprintf("%d and %d", min(at, at+lower), max(at, at+lower)))
 		}
-		text += fmt.Sprintf("in row %d (RS) k2tog, yo over sts %s, counted from the beginning of the row", row, strings.Join(pairs, ", "))
-		if b.band.Folded {
-			text += fmt.Sprintf("; and again in the %dth row after the fold (RS)", b.layer()-row+1)
+		if lower > 0 {
+			slices.Reverse(pairs) // in the order in which the row is worked
 		}
-		return text + "."
+		text += fmt.Sprintf("in the next row (RS), counted from its beginning, %s over sts %s", made, strings.Join(pairs, ", "))
+		if b.band.Folded {
+			text += fmt.Sprintf("; and again in the %s row after the fold (RS)", plural.Ordinal(b.layer()-before))
+		}
+	} else {
+		var moved []string
+		for _, at := range p.Buttons {
+			n := s.Needles.First.Toward(shaping.Right, at-1)
+			moved = append(moved, fmt.Sprintf("%v onto %v", n, n.Toward(shaping.Right, lower)))
+		}
+		text += fmt.Sprintf("counter %03d, move these stitches onto the needle beside them: %s. The emptied needles stay in work, and the next row makes the holes", before, strings.Join(moved, ", "))
+		if b.band.Folded {
+			text += fmt.Sprintf("; do it again at counter %03d, in the second layer", b.band.Rows+1-before)
+		}
 	}
-	var moved []string
-	for _, at := range p.Buttons {
-		n := s.Needles.First.Toward(shaping.Right, at-1)
-		moved = append(moved, fmt.Sprintf("%v to %v", n, n.Toward(shaping.Right, lower)))
-	}
-	half := b.layer() / 2
-	text += fmt.Sprintf("at counter %03d move one stitch to the needle beside it for each, %s, and leave the empty needles in work", half, strings.Join(moved, ", "))
-	if b.band.Folded {
-		text += fmt.Sprintf("; and again at counter %03d, in the second layer", b.band.Rows+1-half)
-	}
-	return text + "."
+	return text + ". On the other front the buttons are sewn opposite to them."
 }
 
 // openedJoining returns the first steps of joining two fronts and a back with bands.

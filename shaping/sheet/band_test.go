@@ -87,9 +87,10 @@ var (
 	hangOn    = regexp.MustCompile(`Hang [a-z ]+ on ([LR]\d+)-([LR]\d+),`)
 	partLine  = regexp.MustCompile(`(?m)^      \[ \] (?:([LR]\d+)(?:-([LR]\d+))? +)? *(\d+)  (.*(?:\n {17,}.*)*)$`)
 	loopCount = regexp.MustCompile(`Count: every needle of ([LR]\d+)-([LR]\d+) has a loop, (\d+) in all|(?:Join into the round and mark its beginning|Count): (\d+) sts`)
-	leading   = regexp.MustCompile(`: (\d+) (?:live|bound off|over)|: (1), `)
+	leading   = regexp.MustCompile(`: (\d+) (?:live|bound off|over)|: (1)(?:,| more,) `)
 	andMore   = regexp.MustCompile(`live and (\d+) from`)
 	someRows  = regexp.MustCompile(`, (\d+) rows(?: straight| up| down|: | through)`)
+	inTurn    = regexp.MustCompile(`(\d+) times in turn: `)
 	ratioSaid = regexp.MustCompile(`(\d+) in (?:each row|(?:every )?(\d+) rows)(?:, (\d+) times)?`)
 )
 
@@ -217,9 +218,15 @@ func hung(text string, hand bool) (int, error) {
 			}
 		} else {
 			rows := 0
-			for _, r := range ratios {
-				times := max(number(r[3]), 1)
-				got, rows = got+times*number(r[1]), rows+times*number(r[2])
+			for _, group := range strings.Split(said[strings.LastIndex(said, "s: ")+1:], ", then ") {
+				turns := 1
+				if turn := inTurn.FindStringSubmatch(group); turn != nil {
+					turns = number(turn[1])
+				}
+				for _, r := range ratioSaid.FindAllStringSubmatch(group, -1) {
+					times := turns * max(number(r[3]), 1)
+					got, rows = got+times*number(r[1]), rows+times*number(r[2])
+				}
 			}
 			if of := someRows.FindStringSubmatch(said); of != nil && number(of[1]) != rows {
 				return 0, fmt.Errorf("%d rows in %q", rows, said)

@@ -167,6 +167,12 @@ func (s *writer) joinSleeve() {
 
 // neckband says how many stitches a neckband takes up, and from what.
 func (s *writer) neckband() string {
+	for _, band := range s.bands {
+		if n := band.Along(s.work.Name); n > 0 {
+			return fmt.Sprintf("The neck of this piece is %s long along its edge. The %s takes up %s along it, of %d in all: how, stands under %s, after the pieces.",
+				s.length(s.piece.NeckLength()), band.Name, plural.Stitches(n), band.Stitches(), strings.ToUpper(band.Name))
+		}
+	}
 	var from []string
 	if live := s.liveNeck(); live > 0 {
 		text := fmt.Sprintf("the %d live ones one for one", live)
@@ -184,12 +190,6 @@ func (s *writer) neckband() string {
 	spread := ", spread evenly over it"
 	if len(from) > 0 {
 		spread = ": " + strings.Join(from, ", ") + ", the rest spread over the steps between them and the straight edges"
-	}
-	for _, band := range s.bands {
-		if n := band.Along(s.work.Name); n > 0 {
-			return fmt.Sprintf("The neck of this piece is %s long along its edge. The %s takes up %s along it, of %d in all%s; how, stands under %s, after the pieces.",
-				s.length(s.piece.NeckLength()), band.Name, plural.Stitches(n), band.Stitches(), spread, strings.ToUpper(band.Name))
-		}
 	}
 	along := ""
 	if s.isBack() {

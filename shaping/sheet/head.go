@@ -191,7 +191,7 @@ func (s *writer) needs() {
 		s.para("  ", fmt.Sprintf("They contain %s %s that the seam will take.", plural.Stitches(seam), where))
 	}
 	if s.opened() {
-		s.para("  ", "The front edge has none for a seam: pick a band up through its edge stitches, or count what the band takes in there into the overlap.")
+		s.para("  ", "The front edge has none for a seam: a band is picked up by the outer loop of its edge stitch.")
 	}
 	high := fmt.Sprintf("The piece is %d rows high", s.height())
 	switch {
@@ -199,7 +199,7 @@ func (s *writer) needs() {
 		high += fmt.Sprintf(" where neck and shoulder meet; %d rows are knitted in all, as both halves count", s.piece.Cloth.Rows())
 	case s.opened():
 		high += fmt.Sprintf(" where neck and shoulder meet, its front edge %d up to the neck, which are %s",
-			s.piece.Heights.NeckStart(), s.length(s.piece.Gauge.Height(s.piece.Heights.NeckStart())))
+			s.piece.FrontEdge(), s.length(s.piece.Gauge.Height(s.piece.FrontEdge())))
 	}
 	s.para("  ", high+".")
 	if text := s.yarnText(); text != "" {

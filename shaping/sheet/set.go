@@ -111,7 +111,7 @@ func (s *setWriter) round() {
 	}
 	what := "Front and back together"
 	if front.opened() {
-		what = fmt.Sprintf("Both fronts, the overlap of %s (%s) and the back together",
+		what = fmt.Sprintf("Both fronts, %s (%s) between them, which the bands fill, and the back together",
 			plural.Stitches(front.piece.Widths.Overlap), front.length(front.piece.Gauge.Width(front.piece.Widths.Overlap)))
 	}
 	s.para("  ", fmt.Sprintf("%s, finished: %s.", what, strings.Join(said, ", ")))

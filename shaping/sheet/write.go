@@ -132,6 +132,7 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 	panel, _ := s.work.Panels.Panel(first.panel)
 	begins := first.counter < panel.FirstRow
 	var second shaping.Schedule // the steps that make both ends shaped: at a half's outer edge, at the neck of one of two fronts
+	later := 0                  // at the outer edge of one of two fronts, the row of the first step above the start of its neck
 	switch {
 	case s.opened():
 		if begins {
@@ -139,6 +140,9 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 			s.blank()
 		}
 		second = s.neckSteps(first.panel)
+		if above := panel.Steps(s.outer(panel.Name)).Between(second[0].Row+1, panel.LastRow); len(above) > 0 && lastRow(second) > above[0].Row {
+			later = above[0].Row
+		}
 	case first.panel != shaping.Body:
 		if begins {
 			s.para("  ", s.voice.opening(first, panel))
@@ -156,8 +160,10 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 			continue // all of it is knitted, and only what follows is left
 		}
 		if both > 0 && e.counter+1 >= both {
-			both = 0
 			s.para("  ", s.bothEnds(e))
+			if both = 0; later > e.counter+soon {
+				both, later = later, 0
+			}
 		}
 		text := s.voice.asks(group, begins && k == 0)
 		if s.marksUnderarm(e) {
@@ -168,11 +174,14 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 	s.after(last[len(last)-1], rest)
 }
 
+// soon is how many rows ahead the shaping of the other edge is told with that of the first.
+const soon = 4
+
 // bothEnds says from which entry on stitches go at the outer edge of a half, or at the neck
 // of one of two fronts.
 func (s *writer) bothEnds(e entry) string {
 	outer := s.outer(e.panel)
-	if s.opened() && lastRow(s.work.Panels[0].Steps(outer)) <= e.counter {
+	if s.opened() && len(s.work.Panels[0].Steps(outer).Between(e.counter+1, e.counter+soon)) == 0 {
 		return fmt.Sprintf("From here stitches go at the neck, the %v end.", outer.Opposite())
 	}
 	if lastRow(s.neckSteps(e.panel)) > e.counter {
