@@ -87,7 +87,7 @@ func ExampleMean() {
 	fmt.Printf("up to %s %% and %s %% from the mean; they agree: %v\n", stitches, rows, g.Agree())
 	fmt.Println("52 cm give or take", g.Tolerance().Width(cm("52 cm")).Format(gauge.Centimetre, 2))
 	// Output:
-	// 92 stitches to 42.4 cm, 124 rows to 40.8 cm in 2 swatches
+	// 92 stitches to 42.4 cm, 124 rows to 40.8 cm in 2 swatches together
 	// up to 2.4 % and 0.7 % from the mean; they agree: false
 	// 52 cm give or take 1.23 cm
 }

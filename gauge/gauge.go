@@ -149,7 +149,7 @@ func (g Gauge) Format(u Unit, places int) string {
 func (g Gauge) text(length func(Length) string) string {
 	stitches, rows, in := plainDecimal(g.stitches), plainDecimal(g.rows), ""
 	if n := g.Swatches(); n > 1 {
-		in = fmt.Sprintf(" in %d swatches", n)
+		in = fmt.Sprintf(" in %d swatches together", n)
 	}
 	if g.width.Equal(g.height) {
 		return fmt.Sprintf("%s stitches and %s rows to %s%s", stitches, rows, length(g.width), in)

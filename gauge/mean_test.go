@@ -28,10 +28,10 @@ func mean(t testing.TB, swatches ...gauge.Swatch) gauge.Gauge {
 // 1/14 wider, which is 7.14 %, the first 1/28 narrower. Worked by hand.
 func TestMeanOfTwo(t *testing.T) {
 	g := mean(t, swatch(40, "18 cm", 50, "20 cm"), swatch(20, "10 cm", 25, "10 cm"))
-	if got, want := g.String(), "60 stitches to 28 cm, 75 rows to 30 cm in 2 swatches"; got != want {
+	if got, want := g.String(), "60 stitches to 28 cm, 75 rows to 30 cm in 2 swatches together"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	if got, want := g.Format(gauge.Inch, 1), "60 stitches to 11.0 in, 75 rows to 11.8 in in 2 swatches"; got != want {
+	if got, want := g.Format(gauge.Inch, 1), "60 stitches to 11.0 in, 75 rows to 11.8 in in 2 swatches together"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	if got := g.Stitches(length("14 cm")); !got.Equal(gauge.Whole(30)) {
@@ -65,7 +65,7 @@ func TestMeanIsNoGaugeInJSON(t *testing.T) {
 	if text, err := json.Marshal(g); err == nil {
 		t.Errorf("got %s, want an error", text)
 	}
-	if got, want := g.String(), "45 stitches and 60 rows to 20 cm in 2 swatches"; got != want {
+	if got, want := g.String(), "45 stitches and 60 rows to 20 cm in 2 swatches together"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }

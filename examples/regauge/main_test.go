@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.com/walewise/internal/command"
+	"example.com/walewise/internal/golden"
 	"example.com/walewise/internal/sample/sampletest"
 	"example.com/walewise/shaping/garment"
 	"example.com/walewise/shaping/plan"
@@ -121,7 +122,34 @@ func TestInstructions(t *testing.T) {
 		t.Fatal(err)
 	}
 	written, err := os.ReadFile(filepath.Join(dir, "instructions.txt"))
-	if err != nil || printed != string(written) || !strings.Contains(printed, "in 2 swatches") {
+	if err != nil || printed != string(written) || !strings.Contains(printed, "in 2 swatches together") {
 		t.Errorf("error %v (-printed +written):\n%s", err, cmp.Diff(printed, string(written)))
+	}
+}
+
+// One piece is gone on with: what changes, and the rest of its instructions.
+func TestKnitted(t *testing.T) {
+	out, _, err := regauging.Run("", "-knitted", "60")
+	if err != nil {
+		t.Fatal(err)
+	}
+	golden.Check(t, "testdata/knitted.text.golden", []byte(out))
+	back, _, err := regauging.Run("", "-knitted", "60", "-piece", "back", "-as", "instructions")
+	if err != nil || !strings.Contains(back, "Back, knitted") || !strings.Contains(back, "Counter 060") {
+		t.Errorf("error %v, printed\n%s", err, back)
+	}
+	for _, c := range []struct{ args, says string }{
+		{"-knitted 190", "rows 190: row 0, the cast on, to row"},
+		{"-knitted -1", "rows -1: row 0, the cast on, to row"},
+		{"-knitted 60 -piece collar", `-piece "collar": the pieces are front, back, right sleeve, left sleeve`},
+	} {
+		if _, _, err := regauging.Run("", strings.Fields(c.args)...); err == nil || !strings.Contains(command.OneLine(err), c.says) {
+			t.Errorf("%s: error %v", c.args, err)
+		}
+	}
+	for args, says := range map[string]string{"-piece back": "-piece without -knitted", "-knitted many": "invalid value", "-check - -knitted 3": "-check with -knitted"} {
+		if _, messages, err := regauging.Run("", strings.Fields(args)...); !errors.Is(err, command.ErrUsage) || !strings.Contains(messages, says) {
+			t.Errorf("%s: error %v, said %q", args, err, messages)
+		}
 	}
 }

@@ -43,11 +43,12 @@ type options struct {
 	from                   int
 	panel, piece           string
 	given                  map[string]bool // the flags that it has
+	canBegin               bool            // -from is one of the program's flags
 }
 
 // parse reads the command line. What is wrong with it is printed to stderr.
 func (p Program[T]) parse(args []string, stderr io.Writer) (options, Inputs[T], error) {
-	o := options{given: map[string]bool{}}
+	o := options{given: map[string]bool{}, canBegin: p.Pieces != nil}
 	flags := command.Flags(p.Name, p.usage(), stderr)
 	flags.StringVar(&o.spec, "spec", "", "read the spec from `FILE`; - is standard input; without it an embedded demo")
 	flags.StringVar(&o.form, "as", "text", fmt.Sprintf("print as `FORM`: %s", p.formNames()))
@@ -89,7 +90,7 @@ func (o options) problem(rest []string) string {
 		}
 	}
 	for _, with := range []string{"panel", "piece"} {
-		if o.given[with] && !o.given["from"] {
+		if o.canBegin && o.given[with] && !o.given["from"] {
 			return fmt.Sprintf("-%s without -from: name the counter reading with -from", with)
 		}
 	}

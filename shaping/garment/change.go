@@ -111,7 +111,7 @@ func readings(s Set, name string) readingList {
 	}
 	list := readingList{
 		{"castOn", Reading{Count: p.Widths.CastOn, Counted: "stitches"}},
-		{"widest", Reading{Count: p.Widths.Widest(), Counted: "stitches"}},
+		{"widest", Reading{Count: p.Cloth.Needles().Len(), Counted: "stitches"}},
 		{"rows", Reading{Count: p.Cloth.Rows(), Counted: "rows"}},
 	}
 	if p.Work.Place == shaping.Bed {

@@ -68,7 +68,7 @@ func TestSwatchesAreSaid(t *testing.T) {
 	text = strings.Join(strings.Fields(text), " ")
 	across, up := piece.Gauge.Spread(1)
 	for _, said := range []string{
-		"74 stitches to 33.7 cm, 102 rows to 33.2 cm in 2 swatches, tension 6; 6 and a half, washed and rested. Over 10 cm 22.0 stitches and 30.7 rows.",
+		"74 stitches to 33.7 cm, 102 rows to 33.2 cm in 2 swatches together, tension 6; 6 and a half, washed and rested. Over 10 cm 22.0 stitches and 30.7 rows.",
 		"The swatches lie up to " + across.StringFixed(1) + " % from this mean in stitches and " + up.StringFixed(1) + " % in rows.",
 		"or how far the swatches lie apart where that is more",
 		"more than counting explains: knit, wash and rest them again before you cast on.",

@@ -6,12 +6,14 @@ import (
 	"reflect"
 	"slices"
 
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping/garment"
 )
 
 // WriteChanges writes what becomes of the numbers of a garment that was planned anew, such
 // as by another gauge: both gauges and what the old numbers would have made, a table for
-// each piece, the yarn, and the checks that fail now. A piece that stays as it was, or
+// each piece, the bands, the yarn, what is new to know, and the checks that fail now. A piece that stays as it was, or
 // changes as one before it, is said in a line. It returns the first error of w, and
 // [ErrPiece] for a set without pieces, or with one that was not planned and knitted.
 func WriteChanges(w io.Writer, before, after garment.Set) error {
@@ -22,7 +24,9 @@ func WriteChanges(w io.Writer, before, after garment.Set) error {
 	c.writer(after.Pieces[0].Name()).title()
 	c.gauges()
 	c.pieces()
+	c.bands()
 	c.yarn()
+	c.news()
 	c.failing()
 	return c.err
 }
@@ -132,7 +136,7 @@ func (c *changeWriter) table(list []garment.Change) {
 		}
 		moves := ""
 		if change.Before.Length.Sign() != 0 && change.After.Length.Sign() != 0 {
-			moves = s.signed(change.Moves())
+			moves = s.signed(s.asPrinted(change.After.Length).Sub(s.asPrinted(change.Before.Length)))
 		}
 		counted := change.After.Counted
 		if !change.After.Given {
@@ -154,9 +158,9 @@ func (s *writer) changeName(change garment.Change) string {
 		return "at its widest"
 	case "rows":
 		if s.halved() {
-			return "both halves, in all"
+			return "knitted, both halves"
 		}
-		return "in all"
+		return "knitted"
 	}
 	return s.sizeName(garment.Size{Name: change.What})
 }
@@ -189,12 +193,46 @@ func countText(r garment.Reading) string {
 	return fmt.Sprint(r.Count)
 }
 
+// asPrinted returns a size as it stands on the page, so that what it moves by is the
+// difference of what is read there.
+func (s *writer) asPrinted(l gauge.Length) gauge.Length {
+	printed, err := gauge.ParseLength(s.fine(l))
+	if err != nil { // no length of a piece is so long
+		return l
+	}
+	return printed
+}
+
 // sizeText says a size.
 func (s *writer) sizeText(r garment.Reading) string {
 	if r.Length.IsZero() {
 		return ""
 	}
 	return s.fine(r.Length)
+}
+
+// bands says how many stitches the bands pick up and how many rows they have, before and now.
+func (c *changeWriter) bands() {
+	if len(c.before.Bands)+len(c.after.Bands) == 0 {
+		return
+	}
+	c.heading("Bands")
+	said := func(b garment.Band, ok bool) string {
+		if !ok {
+			return "none"
+		}
+		return fmt.Sprintf("%s picked up, %s", plural.Stitches(b.Stitches()), plural.Rows(b.Rows))
+	}
+	names := map[string]bool{}
+	for _, b := range slices.Concat(c.after.Bands, c.before.Bands) {
+		if names[b.Name] {
+			continue
+		}
+		names[b.Name] = true
+		was, wasThere := c.before.Band(b.Name)
+		is, isThere := c.after.Band(b.Name)
+		c.para("  "+b.Name+": ", fmt.Sprintf("before %s; now %s.", said(was, wasThere), said(is, isThere)))
+	}
 }
 
 // yarn says how much yarn the garment takes, before and now, if one of the two is known.
@@ -204,7 +242,7 @@ func (c *changeWriter) yarn() {
 	if !was && !is {
 		return
 	}
-	c.heading("Yarn for all pieces")
+	c.heading("Yarn in all")
 	c.yarnLine("Before", c.before)
 	c.yarnLine("Now", c.after)
 }
@@ -223,8 +261,33 @@ func (c *changeWriter) yarnLine(when string, set garment.Set) {
 	c.para("  ", text+".")
 }
 
-// failing says which checks fail now.
+// news says what the knitter should know now and did not have to know before, without the
+// checks that fail.
+func (c *changeWriter) news() {
+	var said []string
+	for _, p := range c.after.Pieces {
+		old, _ := c.before.Piece(p.Name())
+		for _, text := range p.Warnings {
+			check := slices.ContainsFunc(c.after.Checks, func(check garment.Check) bool { return check.Says == text })
+			if !check && !slices.Contains(old.Warnings, text) && !slices.Contains(said, text) {
+				said = append(said, text)
+			}
+		}
+	}
+	if len(said) == 0 {
+		return
+	}
+	c.heading("What is new to know")
+	for _, text := range said {
+		c.para("  - ", clean(text))
+	}
+}
+
+// failing says which checks fail now; of a single piece nothing is checked.
 func (c *changeWriter) failing() {
+	if len(c.after.Checks) == 0 {
+		return
+	}
 	c.heading("Checks that fail now")
 	failed := c.after.Failed()
 	if len(failed) == 0 {

@@ -96,8 +96,13 @@ func TestChangesAreAllSaid(t *testing.T) {
 		}
 		if !c.After.Length.IsZero() {
 			said += c.Before.Length.Format(gauge.Centimetre, 2) + " " + c.After.Length.Format(gauge.Centimetre, 2) + " "
-			moves := c.Moves().Format(gauge.Centimetre, 2)
-			if c.Moves().Sign() > 0 && moves != "0.00 cm" {
+			// The difference of what is printed, by which a reader checks it.
+			printed := func(r garment.Reading) gauge.Length {
+				return gauge.MustParseLength(r.Length.Format(gauge.Centimetre, 2))
+			}
+			off := printed(c.After).Sub(printed(c.Before))
+			moves := off.Format(gauge.Centimetre, 2)
+			if off.Sign() > 0 {
 				moves = "+" + moves
 			}
 			said += moves + " "
