@@ -30,6 +30,7 @@ func TestForms(t *testing.T) {
 		"demo.csv":      "-as csv",
 		"json.text":     "-bodies crew.json",
 		"children.text": "-for children",
+		"cardigan.text": "-spec testdata/cardigan.json",
 	} {
 		out, messages, err := several.Run("", strings.Fields(args)...)
 		if err != nil || messages != "" {

@@ -94,8 +94,14 @@ func (s *sizesWriter) write() {
 		if piece.Name == shaping.LeftSleeve {
 			continue // said with the right one
 		}
+		if piece.Name == shaping.LeftFront && !s.hand {
+			s.heading(piece.Name)
+			s.para("  ", "The reflection of the right front: every left is a right, the counter readings are the same.")
+			continue
+		}
 		s.piece(piece)
 	}
+	s.bands()
 }
 
 // named returns the names of the sizes, each of which stays on one line.
@@ -209,6 +215,49 @@ func (s *sizesWriter) measures() {
 			s.para(fmt.Sprintf("  %-28s  ", m.name), text)
 		}
 	}
+	s.yarn()
+}
+
+// yarn writes how much yarn the sizes take with the margin, in grams or in metres, if the
+// style's swatch says what it took.
+func (s *sizesWriter) yarn() {
+	var uses []garment.YarnUse
+	for _, size := range s.sizes {
+		y, ok := size.Set.Yarn()
+		if !ok {
+			return
+		}
+		uses = append(uses, y.WithMargin)
+	}
+	column := s.one.columns(uses[0])[0]
+	var amounts []string
+	for _, use := range uses {
+		amounts = append(amounts, column.of(use).RoundCeil(0).String())
+	}
+	s.para(fmt.Sprintf("  %-28s  ", "yarn, margin included"), s.beside(amounts)+noBreak+column.short)
+}
+
+// bands writes how many stitches and rows the bands have, those that all sizes have.
+func (s *sizesWriter) bands() {
+	var lines []string
+	for _, band := range s.sizes[0].Set.Bands {
+		var stitches, rows []int
+		for _, size := range s.sizes {
+			if b, ok := size.Set.Band(band.Name); ok {
+				stitches, rows = append(stitches, b.Stitches()), append(rows, b.Rows)
+			}
+		}
+		if len(stitches) == len(s.sizes) {
+			lines = append(lines, fmt.Sprintf("%s: pick up %s stitches; %s rows.", capital(band.Name), s.numbers(stitches), s.numbers(rows)))
+		}
+	}
+	if len(lines) == 0 {
+		return
+	}
+	s.heading("Bands")
+	for _, text := range lines {
+		s.para("  [ ] ", text)
+	}
 }
 
 // sizeMeasure is a length of a size.
@@ -231,6 +280,9 @@ func sizeMeasures() []sizeMeasure {
 			round := gauge.Length{}
 			for _, name := range []string{shaping.Front, shaping.LeftFront, shaping.RightFront, shaping.Back} {
 				round = round.Add(knitted(name, "width")(size))
+			}
+			if front, opened := size.Set.Piece(shaping.RightFront); opened {
+				round = round.Add(front.Gauge.Width(front.Widths.Overlap)) // what the bands fill
 			}
 			return round
 		}},
@@ -400,7 +452,11 @@ func (s *sizesWriter) side(name string) func(sizes.PieceCounts) []string {
 		if !ok {
 			return nil
 		}
-		return append([]string{fmt.Sprintf("Sides, %s, at both edges:", name)}, s.words(e)...)
+		head := "Sides, %s, at both edges:"
+		if isOneOfTwo(p) {
+			head = "Side, %s, at the outer edge:"
+		}
+		return append([]string{fmt.Sprintf(head, name)}, s.words(e)...)
 	}
 }
 
@@ -436,6 +492,9 @@ func (s *sizesWriter) inward(p sizes.PieceCounts, name, head string) []string {
 	}
 	values, _ := p.Count(sizes.Inset)
 	text := []string{fmt.Sprintf("%s, %s at each edge in all:", head, s.stitches(values))}
+	if isOneOfTwo(p) {
+		text[0] = fmt.Sprintf("Armhole, %s at the outer edge in all:", s.stitches(values))
+	}
 	rows, stitches, method := make([]int, len(e.Once)), make([]int, len(e.Once)), shaping.Method(0)
 	for i, step := range e.Once {
 		rows[i], stitches[i] = sizes.None, sizes.None
@@ -454,6 +513,11 @@ func (s *sizesWriter) neck(p sizes.PieceCounts) []string {
 	if !ok {
 		return nil
 	}
+	e, drawn := edgeOf(p, garment.NeckEdge)
+	if isOneOfTwo(p) {
+		text := []string{fmt.Sprintf("Neck %s, at the front edge:", s.after(rows))}
+		return append(text, s.words(e)...)
+	}
 	middle := "part the stitches in the middle"
 	if flat, ok := p.Count(sizes.Flat); ok {
 		middle = fmt.Sprintf("the middle %s wait", s.stitches(flat))
@@ -462,11 +526,16 @@ func (s *sizesWriter) neck(p sizes.PieceCounts) []string {
 		}
 	}
 	text := []string{fmt.Sprintf("Neck %s: %s. Work each half by itself.", s.after(rows), middle)}
-	if e, ok := edgeOf(p, garment.NeckEdge); ok {
+	if drawn {
 		text[0] += " At its neck edge:"
 		text = append(text, s.words(e)...)
 	}
 	return text
+}
+
+// isOneOfTwo reports whether the piece is one of two fronts, with its neck at one edge.
+func isOneOfTwo(p sizes.PieceCounts) bool {
+	return p.Name == shaping.RightFront || p.Name == shaping.LeftFront
 }
 
 func (s *sizesWriter) shoulder(p sizes.PieceCounts) []string {
@@ -483,6 +552,9 @@ func (s *sizesWriter) shoulder(p sizes.PieceCounts) []string {
 		meanwhile = ", in part in the same rows as the neck, so look at both"
 	}
 	text := []string{fmt.Sprintf("Shoulders, %s each, at the outer edge of each half%s:", s.stitches(values), meanwhile)}
+	if isOneOfTwo(p) {
+		text[0] = fmt.Sprintf("Shoulder, %s, at the outer edge%s:", s.stitches(values), meanwhile)
+	}
 	text = append(text, s.words(e)...)
 	return append(text, fmt.Sprintf("the last %s stay to the end", s.stitches(e.Last)))
 }
