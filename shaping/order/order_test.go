@@ -192,8 +192,9 @@ func TestPlansAreKnitted(t *testing.T) {
 // Any sound tree of panels is either planned so that the judge accepts it, or
 // refused with an *Error: no plan is made that cannot be knitted.
 func TestAnyTree(t *testing.T) {
-	planned := 0
+	planned, all := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
+		all++
 		endings := rapid.SampledFrom([]order.Ending{order.OnWaste, order.BoundOff})
 		o := order.Outline{
 			Name: "front", Place: shaping.Bed, Panels: gen.Tree().Draw(t, "tree"),
@@ -212,7 +213,8 @@ func TestAnyTree(t *testing.T) {
 			t.Fatal(err)
 		}
 	})
-	if planned == 0 {
+	const enough = 100 // in a short run it may be so
+	if all >= enough && planned == 0 {
 		t.Error("nothing was planned")
 	}
 }

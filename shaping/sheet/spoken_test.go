@@ -34,6 +34,9 @@ func TestShapesAreTrue(t *testing.T) {
 		s.Neck = garment.Neck{Shape: garment.VeeNeck, Width: s.Neck.Width, Depth: gauge.MustParseLength("14 cm").Add(gauge.MustParseLength("3 mm").Mul(rows))}
 		all(t, s)
 	}
+	flared := jumper() // which may not be drawn in a short run
+	flared.Body.Hem, flared.Body.Waist = flared.Body.Width.Add(gauge.MustParseLength("4 cm")), nil
+	all(t, flared)
 	for _, name := range []string{garment.NeckEdge, garment.ArmholeEdge, garment.CapEdge, garment.HemToUnderarm} {
 		if read[name] == 0 {
 			t.Errorf("no %s was read", name)
