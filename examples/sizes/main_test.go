@@ -211,3 +211,14 @@ func TestExitStatus(t *testing.T) {
 		{Args: "-for nobody", Stdin: in(""), Status: 2, Says: "sizes: -for"},
 	})
 }
+
+// What README shows of the output is what the sample prints.
+func TestReadmeIsTrue(t *testing.T) {
+	out, _, err := several.Run("")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if shown := sampletest.Readme(t, "counts side by side"); len(shown) < 200 || !strings.Contains(out, shown) {
+		t.Errorf("README shows what the demo does not print:\n%s", shown)
+	}
+}
