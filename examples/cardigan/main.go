@@ -5,10 +5,12 @@
 //	go run ./examples/cardigan
 //	go run ./examples/cardigan -spec my.json -as csv
 //	go run ./examples/cardigan -spec my.json -out cardigan
+//	go run ./examples/cardigan -spec my.json -from 130 -piece "left front"
 //	go run ./examples/cardigan -check cardigan/plan.json
 //
 // Without -spec it plans an embedded demo. With -out it writes everything that -as
-// can print into a folder, and prints the paths of the files. With -check it plans
+// can print into a folder, and prints the paths of the files. With -from it prints how
+// things stand in a piece at a counter reading and the rest from there. With -check it plans
 // nothing, but knits the pieces of a plan, whoever made it, and prints what becomes
 // of them; that the sizes in the plan are true is not checked.
 //
@@ -32,6 +34,7 @@ var program = sample.Program[garment.Set]{
 	Plans:   "a whole cardigan",
 	Demo:    demo,
 	Plan:    cardigan,
+	Pieces:  sample.PiecesOf,
 	Outputs: sample.OfSet(),
 }
 
