@@ -440,7 +440,10 @@ func turned(text string) string {
 	for i, part := range parts {
 		if head, turn, ok := strings.Cut(part, " in turn: "); ok {
 			one, other, _ := strings.Cut(turn, " and ")
-			parts[i] = head + " in turn: " + other + " and " + one
+			if strings.HasSuffix(other, " times") {
+				other += ","
+			}
+			parts[i] = head + " in turn: " + other + " and " + strings.TrimSuffix(one, ",")
 		}
 	}
 	return strings.Join(parts, ", then ")

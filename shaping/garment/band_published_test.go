@@ -112,7 +112,7 @@ func TestPublishedGaugesGiveRatios(t *testing.T) {
 		count          int // in 60 rows
 		ratio          string
 	}{
-		{"22", "30", 44, "4 times in turn: 3 in every 4 rows, 3 times and 2 in 3 rows"},
+		{"22", "30", 44, "4 times in turn: 3 in every 4 rows, 3 times, and 2 in 3 rows"},
 		{"16", "24", 40, "2 in every 3 rows"},
 		{"28", "40", 42, "7 in every 10 rows"},
 		{"18", "24", 45, "3 in every 4 rows"},

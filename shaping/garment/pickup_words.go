@@ -71,6 +71,8 @@ func inRows(stitches, rows int, upwards bool) string {
 		turn := []string{each.String(), once.String()}
 		if upwards {
 			slices.Reverse(turn)
+		} else if each.times > 1 {
+			turn[0] += "," // it ends in a number of times
 		}
 		said = []string{fmt.Sprintf("%d times in turn: %s and %s", seldom.times, turn[0], turn[1]), left.String()}
 	}
