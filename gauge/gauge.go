@@ -56,7 +56,7 @@ func newGauge(stitches decimal.Decimal, width Length, widthName string, rows dec
 // perMillimetre checks a count over a length and returns their quotient.
 func perMillimetre(name string, count decimal.Decimal, overName string, over Length, most decimal.Decimal) (*big.Rat, error) {
 	if !moderate(count) || count.Sign() <= 0 || count.Cmp(countBound) > 0 {
-		return nil, &Error{Field: name, Given: short(count), Want: "a number above 0, such as 22 or 22.5", Err: ErrRange}
+		return nil, &Error{Field: name, Given: short(count), Want: "a number above 0, such as 22 or 22.5, and at most 1000000", Err: ErrRange}
 	}
 	if !moderate(over.mm) || over.Sign() <= 0 || over.mm.Cmp(longest) > 0 {
 		return nil, &Error{Field: overName, Given: shortLength(over), Want: "a length above 0 of at most 1000 m, such as 10 cm", Err: ErrRange}

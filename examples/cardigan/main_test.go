@@ -115,7 +115,7 @@ func TestRefusals(t *testing.T) {
 		{"no opening", demoWith(opening, ""), []string{"opening", "missing", "pullover"}},
 		{"unknown key", demoWith(`{"buttons": 6}`, `{"zip": "60 cm"}`), []string{"opening.zip", "unknown key", "overlap"}},
 		{"negative overlap", demoWith(`{"buttons": 6}`, `{"overlap": "-1 cm"}`), []string{"opening.overlap -1 cm", "0 or a length above it"}},
-		{"overlap as wide as the neck", demoWith(`{"buttons": 6}`, `{"overlap": "18.5 cm"}`), []string{"opening.overlap 18.5 cm", "neck of 18.5 cm", "at most"}},
+		{"overlap as wide as the neck", demoWith(`{"buttons": 6}`, `{"overlap": "18.5 cm"}`), []string{"opening.overlap 18.5 cm", "both bands", "at most"}},
 		{"band as high as the neck is wide", demoWith(`"height": "3 cm"`, `"height": "19 cm"`), []string{"opening.overlap 19 cm", "at most", "left out, it is band.height"}},
 		{"neck too deep", demoWith(`"depth": "26 cm"`, `"depth": "70 cm"`), []string{"neck.depth 70 cm", "at most"}},
 		{"hem too narrow for two fronts", demoWith(`"length": "40 cm"`, `"length": "40 cm", "hem": "4 cm"`), []string{"body.hem 4 cm", "at least"}},

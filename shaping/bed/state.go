@@ -128,6 +128,22 @@ func (j *judge) state(row int) State {
 	}
 }
 
+// String says where the work stands in short, such as "front, row 60 of the body, carriage
+// right, in work L55-R55"; of no work it is "no state".
+func (s State) String() string {
+	if s.piece == "" && s.panel == "" {
+		return "no state"
+	}
+	text := fmt.Sprintf("%s, row %d of the %s", s.piece, s.row, s.panel)
+	if s.carriage.IsValid() {
+		text += fmt.Sprintf(", carriage %v", s.carriage)
+	}
+	for _, run := range s.InWork() {
+		text += fmt.Sprintf(", in work %v", run)
+	}
+	return text
+}
+
 // Piece returns the name of the work.
 func (s State) Piece() string { return s.piece }
 

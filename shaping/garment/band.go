@@ -17,7 +17,7 @@ const Neckband = "neckband"
 // value: what it holds is shared.
 type Band struct {
 	Name   string  // such as Neckband
-	Strips []Strip // one; front and back apart where the bed is too narrow for both
+	Strips []Strip // one, and more where the bed is too narrow: see [Strip]
 	Rows   int     // knitted, of a folded band those of both layers; between them lies one more, the fold
 	Gauge  gauge.Gauge
 	Grid   gauge.Rounding // the numbers of stitches that the repeat allows

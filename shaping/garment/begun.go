@@ -194,6 +194,9 @@ func (j job) begunWarnings(sizes []Size) []string {
 	if b.rows > 0 {
 		list[0] = fmt.Sprintf("Rows 1 to %d are knitted as they were planned before; the rest is planned anew.", b.rows)
 	}
+	if old := b.piece.Heights.Band; b.rows >= old && !b.piece.isSleeve() && j.gauge.Rows(j.spec.Start.Band).Sub(gauge.Whole(old)).Abs().Cmp(gauge.Whole(1)) > 0 {
+		list = append(list, fmt.Sprintf("The band: asked are %s, it becomes %s: it is knitted already.", j.spec.fine(j.spec.Start.Band), j.spec.fine(j.gauge.Height(old))))
+	}
 	for _, s := range sizes {
 		if s.Why == knittedAlready || s.Why == onNeedles || s.Why == nearestLeft {
 			list = append(list, fmt.Sprintf("%s: asked are %s, it becomes %s: %s.", upper(missedNames[s.Name]), j.spec.fine(s.Asked), j.spec.fine(s.Knitted), s.Why))

@@ -8,19 +8,19 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// Change is one number of a piece before and after its spec was changed, such as by
+// Change is one number of a piece or a band before and after its spec was changed, such as by
 // [Spec.Regauged].
 type Change struct {
-	Piece string // its name
-	// What is "castOn", "widest", "rows", "needles" or "yarn", or the name of a [Size].
+	Piece string // its name, or that of the band
+	// What is "pickedUp" or "bandRows" of a band. Of a piece it is "castOn", "widest", "rows", "needles" or "yarn", or the name of a [Size].
 	What   string
-	Before Reading
-	After  Reading
+	Before Figure
+	After  Figure
 }
 
-// Reading is what one of two garments says of a number. The zero value is that of a
+// Figure is what one of two garments says of a number. The zero value is that of a
 // garment that has no such number.
-type Reading struct {
+type Figure struct {
 	Given   bool
 	Count   int             // 0 for what is a length only
 	Counted string          // "stitches", "rows", "needles", "loops", or empty
@@ -47,11 +47,11 @@ func (c Change) Moves() gauge.Length {
 // Compare returns what becomes of each number of each piece: the stitches cast on and at
 // the widest, the rows knitted, on the bed the needles from the outermost at the left to
 // that at the right, the sizes, and the yarn with its loops. Numbers that stay are among
-// them, see [Change.Same]. The pieces come in the order of after, then those that only
-// before has; what only one of them has is not given in the other.
+// them, see [Change.Same]; so are the stitches that bands pick up and their rows. Pieces, and
+// after them bands, come in the order of after, then those that only before has; what only one of them has is not given in the other.
 func Compare(before, after Set) []Change {
 	var list []Change
-	for _, name := range together(pieceNames(after), pieceNames(before)) {
+	for _, name := range append(together(pieceNames(after), pieceNames(before)), together(bandNames(after), bandNames(before))...) {
 		b, a := readings(before, name), readings(after, name)
 		for _, what := range together(a.names(), b.names()) {
 			list = append(list, Change{Piece: name, What: what, Before: b.of(what), After: a.of(what)})
@@ -64,6 +64,14 @@ func pieceNames(s Set) []string {
 	var names []string
 	for _, p := range s.Pieces {
 		names = append(names, p.Name())
+	}
+	return names
+}
+
+func bandNames(s Set) []string {
+	var names []string
+	for _, b := range s.Bands {
+		names = append(names, b.Name)
 	}
 	return names
 }
@@ -82,7 +90,7 @@ func together(first, then []string) []string {
 // reading is what a piece says of a number.
 type reading struct {
 	what string
-	Reading
+	Figure
 }
 
 type readingList []reading
@@ -95,32 +103,38 @@ func (l readingList) names() []string {
 	return names
 }
 
-func (l readingList) of(what string) Reading {
+func (l readingList) of(what string) Figure {
 	if i := slices.IndexFunc(l, func(r reading) bool { return r.what == what }); i >= 0 {
-		return l[i].Reading
+		return l[i].Figure
 	}
-	return Reading{}
+	return Figure{}
 }
 
-// readings returns what a set says of the piece of that name; it says nothing if there is
-// none.
+// readings returns what a set says of the piece or the band of that name; it says nothing if
+// there is none.
 func readings(s Set, name string) readingList {
+	if b, ok := s.Band(name); ok {
+		return readingList{
+			{"pickedUp", Figure{Given: true, Count: b.Stitches(), Counted: "stitches", Length: b.Length()}},
+			{"bandRows", Figure{Given: true, Count: b.Rows, Counted: "rows"}},
+		}
+	}
 	p, ok := s.Piece(name)
 	if !ok {
 		return nil
 	}
 	list := readingList{
-		{"castOn", Reading{Count: p.Widths.CastOn, Counted: "stitches"}},
-		{"widest", Reading{Count: p.Cloth.Needles().Len(), Counted: "stitches"}},
-		{"rows", Reading{Count: p.Cloth.Rows(), Counted: "rows"}},
+		{"castOn", Figure{Count: p.Widths.CastOn, Counted: "stitches"}},
+		{"widest", Figure{Count: p.Cloth.Needles().Len(), Counted: "stitches"}},
+		{"rows", Figure{Count: p.Cloth.Rows(), Counted: "rows"}},
 	}
 	if p.Work.Place == shaping.Bed {
-		list = append(list, reading{"needles", Reading{Count: p.Cloth.Needles().Len(), Counted: "needles"}})
+		list = append(list, reading{"needles", Figure{Count: p.Cloth.Needles().Len(), Counted: "needles"}})
 	}
 	for _, size := range p.Sizes {
-		list = append(list, reading{size.Name, Reading{Count: size.Count, Counted: size.Counted, Length: size.Knitted}})
+		list = append(list, reading{size.Name, Figure{Count: size.Count, Counted: size.Counted, Length: size.Knitted}})
 	}
-	yarn := Reading{Count: p.Cloth.Loops(), Counted: "loops"}
+	yarn := Figure{Count: p.Cloth.Loops(), Counted: "loops"}
 	if y, ok := p.Yarn(); ok {
 		yarn.Grams, yarn.Metres = y.Total.Grams, y.Total.Metres
 	}

@@ -2,6 +2,7 @@ package garment
 
 import (
 	"fmt"
+	"unicode/utf8"
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
@@ -19,6 +20,12 @@ const (
 func check(s Spec) error {
 	if len([]rune(s.Title)) > MaxTitle {
 		return &Error{Field: "title", Given: quoted(s.Title), Want: fmt.Sprintf("at most %d characters", MaxTitle), Err: ErrSpec}
+	}
+	if _, err := s.Units.MarshalText(); err != nil {
+		return &Error{Field: "units", Given: fmt.Sprint(uint8(s.Units)), Want: "centimetres, millimetres or inches", Err: ErrSpec}
+	}
+	if !utf8.ValidString(s.Title) {
+		return &Error{Field: "title", Given: quoted(s.Title), Want: "a text in UTF-8", Err: ErrSpec}
 	}
 	for _, l := range []struct {
 		field    string
@@ -80,12 +87,17 @@ func check(s Spec) error {
 	return checkPaths(s)
 }
 
+// farthest is how far from the decimal point the last digit of a number may lie.
+const farthest = 1000
+
 // longestLength is the greatest length in a spec.
 func longestLength() gauge.Length { return gauge.MustParseLength("1000 cm") }
 
 func (s Spec) checkLength(field string, l gauge.Length, required bool) error {
 	longest := longestLength()
-	switch {
+	switch exponent := l.Millimetres().Exponent(); {
+	case exponent < -farthest || exponent > farthest: // it would be long to write out
+		return &Error{Field: field, Want: "too many digits", Err: ErrSpec}
 	case required && l.Sign() <= 0:
 		return &Error{Field: field, Given: short(s.text(l)), Want: "a length above 0 is needed", Err: ErrSpec}
 	case l.Sign() < 0:

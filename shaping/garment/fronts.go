@@ -93,6 +93,9 @@ func checkOpening(s Spec) error {
 	if s.Opening.Buttons > 0 && s.Band == nil {
 		return &Error{Field: "opening.buttons", Given: fmt.Sprint(s.Opening.Buttons), Want: "buttons lie on bands along the fronts: give a band, or leave them out", Err: ErrSpec}
 	}
+	if s.Band != nil && s.overlap().Cmp(s.Band.Height.Mul(2)) > 0 {
+		return s.fitError("opening.overlap", s.overlap(), "wider than both bands of band.height beside each other: at most "+s.limit(s.Band.Height.Mul(2)))
+	}
 	return s.checkLength("opening.overlap", s.overlap(), false)
 }
 
@@ -334,6 +337,9 @@ func (f *trunk) openedWarnings() []string {
 	}
 	if f.widths.Overlap > f.flat(f.widths.Neck) && f.opening.Shape != VeeNeck {
 		add("The bands are wider than the flat part of the neck: its curve begins at the front edge.")
+	}
+	if band := f.spec.Band; band != nil && f.spec.overlap().Sub(band.Height).Abs().Cmp(f.gauge.Width(1)) > 0 {
+		add("Between the fronts lie %s, the bands are %s high: they do not lie one exactly on the other, and the garment is so much wider or narrower round.", f.spec.text(f.spec.overlap()), f.spec.text(band.Height))
 	}
 	if f.heights.NeckStart() <= f.heights.Underarm {
 		add("The neck begins below the underarm: both edges are shaped at the same time.")

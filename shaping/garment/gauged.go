@@ -24,19 +24,15 @@ func (s Spec) GaugeSpec() GaugeSpec {
 // Regauged returns the spec with another gauge: what was measured, chosen and drawn
 // stays, lengths, methods, seam stitches, repeats of a band and its own gauge included.
 // What the yarn weighs and how long it is goes with the old swatches, since a stitch of
-// another size takes another length of yarn.
+// another size takes another length of yarn: give swatches with grams or metres to keep it.
 func (s Spec) Regauged(by GaugeSpec) Spec {
-	by = by.clone()
+	s, by = s.Clone(), by.clone()
 	s.Swatch, s.Swatches, s.Gauge = by.Swatch, by.Swatches, by.Gauge
 	return s
 }
 
 func (g GaugeSpec) clone() GaugeSpec {
-	if g.Swatch != nil {
-		g.Swatch = new(*g.Swatch)
-	}
-	g.Swatches = slices.Clone(g.Swatches)
-	return g
+	return GaugeSpec{Swatch: copied(g.Swatch), Swatches: slices.Clone(g.Swatches), Gauge: g.Gauge}
 }
 
 // List returns the swatches, one or several; there are none beside a gauge.
@@ -44,7 +40,7 @@ func (g GaugeSpec) List() []gauge.Swatch {
 	if g.Swatch != nil {
 		return []gauge.Swatch{*g.Swatch}
 	}
-	return g.Swatches
+	return slices.Clone(g.Swatches)
 }
 
 // Keys lists which of "gauge", "swatch" and "swatches" are given.
@@ -70,6 +66,8 @@ func (g GaugeSpec) Measured() (gauge.Gauge, error) {
 		return gauge.Gauge{}, &Error{Field: "gauge", Want: "missing: give a gauge, a swatch or swatches", Err: ErrSpec}
 	case len(given) > 1:
 		return gauge.Gauge{}, &Error{Field: given[1], Want: fmt.Sprintf("given together with a %s: give one of the two", given[0]), Err: ErrSpec}
+	case given[0] == "gauge" && g.Gauge.Swatches() > 1:
+		return gauge.Gauge{}, &Error{Field: "gauge", Given: g.Gauge.String(), Want: "the mean of swatches: give these as swatches, so that what lies between them is kept", Err: ErrSpec}
 	case given[0] == "gauge":
 		return g.Gauge, nil
 	}

@@ -192,7 +192,7 @@ func checkChanges(t *rapid.T, before, after garment.Set) {
 }
 
 // checkReading checks one number against the piece.
-func checkReading(t *rapid.T, s garment.Set, name, what string, r garment.Reading) {
+func checkReading(t *rapid.T, s garment.Set, name, what string, r garment.Figure) {
 	t.Helper()
 	p, ok := s.Piece(name)
 	want := 0

@@ -29,7 +29,7 @@ import (
 //
 // Any row can be gone on from that lies below the neck and the shoulders of a front or a
 // back, or below the top of a sleeve's straight part; 0 means that the stitches are cast on.
-// Halves and caps cannot. It returns an [*Error]: of the kind [ErrBegun] for the field
+// Halves, caps and the two fronts of an opening cannot. It returns an [*Error]: of the kind [ErrBegun] for the field
 // "rows" or "piece", or for a field of the spec that cannot be changed any more, and of the
 // kinds that Front returns for what else in s cannot be planned from there.
 func GoOn(p Piece, rows int, s Spec) (Piece, error) {
@@ -91,7 +91,7 @@ func (b *begun) check(j job) error {
 	case len(p.Work.Rows) == 0 || len(p.Work.Panels) == 0 || p.Cloth.Rows() != len(p.Work.Rows):
 		return refuse("piece", "", "it was not planned and knitted: make it with Front, Back or Sleeve")
 	case !slices.Contains(known, p.Name()):
-		return refuse("piece", quoted(p.Name()), "a front in one piece, a back or a sleeve can be gone on with")
+		return refuse("piece", quoted(p.Name()), "a front in one piece, a back or a sleeve can be gone on with; of two fronts begin the other by the new spec as well, or knit both as planned")
 	}
 	last, what := p.Heights.Underarm, "the top is begun"
 	if p.Heights.Cap > 0 {
@@ -113,6 +113,8 @@ func (b *begun) check(j job) error {
 		return refuse("work.on", j.place.String(), "it is knitted "+p.Work.Place.String()+" so far: leave it as it was")
 	case p.Work.Rows[0].From != j.carriage:
 		return refuse("work.carriage", j.carriage.String(), fmt.Sprintf("row 1 started at the %v: leave it as it was", p.Work.Rows[0].From))
+	case p.Name() == shaping.Front && s.Opening != nil:
+		return refuse("opening", "", "the front is begun in one piece: leave it out")
 	case old.Start.Edge != s.Start.Edge:
 		return refuse("start.edge", s.Start.Edge.String(), "the cast on is "+old.Start.Edge.String()+": leave it as it was")
 	case p.isSleeve() && s.Sleeve == nil:

@@ -21,6 +21,7 @@ func newJob(s Spec) (job, error) {
 	if err != nil {
 		return job{}, err
 	}
+	s = s.Clone() // so that what is planned does not change with what the caller keeps
 	return job{spec: s, gauge: g, place: s.Setup.place(), carriage: s.Setup.carriage()}, check(s)
 }
 

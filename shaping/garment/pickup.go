@@ -55,7 +55,8 @@ type Part struct {
 	Phrase  string       // how Count is spread, in the order in which it is picked up, such as "3 in every 4 rows"
 
 	// Buttons are the stitches at which the buttons of a front edge lie, the lowest first,
-	// counted from 1 through all parts of the strip.
+	// counted from 1 through all parts of the strip, so that one may lie on the end of the
+	// neckband beside the edge. Both fronts have them; holes are made in one of the two.
 	Buttons []int
 }
 

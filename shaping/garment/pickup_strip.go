@@ -10,7 +10,10 @@ import (
 // Strip is what a band picks up at one go, from end to end on the bed or once round in the
 // hand.
 type Strip struct {
-	Name     string // "front and back", "front" or "back"
+	// Name says from what: "front and back", or where these are apart "front" and "back"; of an
+	// opened front "fronts and back", or "right front", "back" and "left front", and where a
+	// vee's front edges are apart as well "right front edge" and "left front edge".
+	Name     string
 	Parts    []Part // on the bed from left to right, in the hand in the order in which they are picked up
 	Stitches int    // in all
 	Wanted   gauge.Count

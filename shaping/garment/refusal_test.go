@@ -35,7 +35,7 @@ var refusals = []refused{
 		func(s *garment.Spec) { s.Swatch = nil },
 		func(s *garment.Spec) { s.Gauge = gauge.Gauge{} },
 	}},
-	{func(s *garment.Spec) { s.Gauge, s.Swatch = gauge.Gauge{}, swatch(0, "10 cm") }, "swatch.stitches 0: a number above 0, such as 22 or 22.5", "swatch.stitches", garment.ErrSpec, []change{
+	{func(s *garment.Spec) { s.Gauge, s.Swatch = gauge.Gauge{}, swatch(0, "10 cm") }, "swatch.stitches 0: a number above 0, such as 22 or 22.5, and at most 1000000", "swatch.stitches", garment.ErrSpec, []change{
 		func(s *garment.Spec) { s.Swatch = swatch(22, "10 cm") },
 	}},
 	{func(s *garment.Spec) { s.Gauge, s.Swatch = gauge.Gauge{}, swatch(22, "0 cm") }, "swatch.width 0 cm: a length above 0 of at most 1000 m, such as 10 cm", "swatch.width", garment.ErrSpec, nil},

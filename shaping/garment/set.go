@@ -7,8 +7,9 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// Set is the pieces of one garment and what was checked between them. Treat it as a value:
-// what it holds is shared.
+// Set is the pieces of one garment and what was checked between them, as [Pieces] makes it:
+// one that is put together from pieces by hand is not checked. Treat it as a value: what it
+// holds is shared.
 type Set struct {
 	Pieces []Piece // in the order in which they are best knitted
 	Bands  []Band  // picked up from the knitted pieces; none without a band in the spec

@@ -34,7 +34,7 @@ type Spec struct {
 	Sleeve   *SleeveSpec `json:"sleeve,omitzero"`
 	Band     *BandSpec   `json:"band,omitzero"`
 
-	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent
+	Head gauge.Length `json:"head,omitzero"` // girth; not checked when absent, nor where the front opens
 	Hand gauge.Length `json:"hand,omitzero"` // girth over the knuckles; not checked when absent
 	Yarn *YarnSpec    `json:"yarn,omitzero"`
 

@@ -85,6 +85,9 @@ func (s Spec) checkChecks() error {
 const mostStretch = 200
 
 func checkStretch(field string, percent *decimal.Decimal) error {
+	if percent != nil && (percent.Exponent() < -farthest || percent.Exponent() > farthest) {
+		return &Error{Field: field, Want: "too many digits", Err: ErrSpec}
+	}
 	if percent == nil || (percent.Sign() >= 0 && percent.Cmp(decimal.NewFromInt(mostStretch)) <= 0) {
 		return nil
 	}

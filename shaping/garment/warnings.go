@@ -2,6 +2,7 @@ package garment
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/walewise/shaping"
 )
@@ -11,7 +12,7 @@ func (f *trunk) warnings(sizes []Size) []string {
 	list := append(f.swatchWarnings(), f.begunWarnings(sizes)...)
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
 	if f.outer.IsValid() {
-		return append(f.openedWarnings(), f.heldWarnings()...)
+		return slices.Concat(list, f.openedWarnings(), f.heldWarnings())
 	}
 	if f.lastTied > 0 {
 		list = append(list, apartWarning(f.armholeStart(shaping.Left), f.armholeStart(shaping.Right))...)

@@ -13,9 +13,9 @@ type Yarn struct {
 	Uses       []YarnUse
 	Total      YarnUse         // of all parts
 	Margin     decimal.Decimal // in percent: what covers the cast on, seams, tails and trials, which are no loops
-	WithMargin YarnUse
-	Ball       Ball // as the spec has it
-	Balls      int  // that are enough for all, the margin included; 0 if the ball is not known
+	WithMargin YarnUse         // grams and metres; the loops are those of Total
+	Ball       Ball            // as the spec has it
+	Balls      int             // that are enough for all, the margin included; 0 if the ball is not known, or is said in grams and the swatches in metres, or the other way round
 }
 
 // YarnUse is what one knitted part takes. Grams and metres are rounded to a millionth,

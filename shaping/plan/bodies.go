@@ -61,6 +61,9 @@ func ParseBodies(text []byte) ([]sizes.Body, error) {
 // WriteBodies writes a table of bodies, indented, with a line end after it. It writes
 // nothing and returns the error of [ParseBodies] if the table could not be read back.
 func WriteBodies(w io.Writer, bodies []sizes.Body) error {
+	if err := sizes.Check(bodies); err != nil {
+		return sealed(err, sizes.ErrBodies)
+	}
 	text, err := marshal(bodiesForm{SizesFormat, bodies})
 	if err != nil {
 		return sealed(err, sizes.ErrBodies)

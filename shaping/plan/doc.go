@@ -1,6 +1,7 @@
-// Package plan reads and writes the two documents of a knitted garment: the spec,
-// which says what a person measured and chose, and the plan, which says how its
-// pieces are knitted, row by row.
+// Package plan reads and writes the documents of a knitted garment: the spec, which says
+// what a person measured and chose, and the plan, which says how its pieces are knitted, row
+// by row; beside them a gauge by itself, for a spec that is planned anew, and a table of
+// bodies, for a garment in several sizes.
 //
 //	spec, err := plan.ReadSpec(file)
 //	if err != nil {
@@ -40,7 +41,7 @@
 // key by its path, such as "neck.width" or "pieces[0].rows[3].knit"; lists count from
 // 0. It wraps [garment.ErrSpec] or [ErrPlan], and the error of the value where there
 // is one, such as [gauge.ErrUnit]. Errors of readers and writers are wrapped.
-// Nothing panics.
+// No document makes it panic.
 //
 // # What it does not do
 //

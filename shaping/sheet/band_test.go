@@ -151,13 +151,18 @@ func TestOpenedBandsCanBeHung(t *testing.T) {
 		want := map[int]int{}
 		for _, b := range set.Bands {
 			for _, strip := range b.Strips {
-				want[strip.Stitches]++
+				if strip.Stitches > 1 { // one hangs on a needle, not on several
+					want[strip.Stitches]++
+				}
 			}
 		}
 		_, pages, _ := strings.Cut(out.String(), "EVERY STITCH")
 		for _, text := range bandHead.Split(pages, -1)[1:] {
 			if !loopCount.MatchString(strings.Join(strings.Fields(text), " ")) {
 				continue // the page's head
+			}
+			if strings.Contains(text, " has a loop, 1 in all") || strings.Contains(text, "Count: 1 st.") {
+				continue
 			}
 			n, err := hung(text, s.Setup.On == shaping.Hand)
 			if err != nil {

@@ -78,9 +78,12 @@ func (c *changeWriter) pieces() {
 	var said [][]garment.Change // of the pieces that have a table
 	for _, list := range byPiece(garment.Compare(c.before, c.after)) {
 		name := list[0].Piece
-		c.heading(name)
 		before, was := c.before.Piece(name)
 		after, is := c.after.Piece(name)
+		if !was && !is {
+			continue // a band
+		}
+		c.heading(name)
 		switch like := slices.IndexFunc(said, func(other []garment.Change) bool { return sameChanges(other, list) }); {
 		case !is:
 			c.line("  Falls away.")
@@ -183,7 +186,7 @@ func (s *writer) yarnRows(change garment.Change, row func(name, before, after, c
 }
 
 // countText says a number of stitches, rows, needles or loops.
-func countText(r garment.Reading) string {
+func countText(r garment.Figure) string {
 	switch {
 	case !r.Given:
 		return "-"
@@ -204,7 +207,7 @@ func (s *writer) asPrinted(l gauge.Length) gauge.Length {
 }
 
 // sizeText says a size.
-func (s *writer) sizeText(r garment.Reading) string {
+func (s *writer) sizeText(r garment.Figure) string {
 	if r.Length.IsZero() {
 		return ""
 	}

@@ -97,7 +97,7 @@ func TestChangesAreAllSaid(t *testing.T) {
 		if !c.After.Length.IsZero() {
 			said += c.Before.Length.Format(gauge.Centimetre, 2) + " " + c.After.Length.Format(gauge.Centimetre, 2) + " "
 			// The difference of what is printed, by which a reader checks it.
-			printed := func(r garment.Reading) gauge.Length {
+			printed := func(r garment.Figure) gauge.Length {
 				return gauge.MustParseLength(r.Length.Format(gauge.Centimetre, 2))
 			}
 			off := printed(c.After).Sub(printed(c.Before))

@@ -55,7 +55,7 @@ func sideBySide(r sizes.Range) []sizes.Range {
 	count := (n + mostSideBySide - 1) / mostSideBySide
 	var parts []sizes.Range
 	for i := range count {
-		parts = append(parts, r.Part(i*n/count, (i+1)*n/count))
+		parts = append(parts, r.Slice(i*n/count, (i+1)*n/count))
 	}
 	return parts
 }

@@ -81,6 +81,15 @@ func TestShapesOfFrontsAreTrue(t *testing.T) {
 			checkShapes(t, rt, piece, read)
 		}
 	})
+	usual := jumper() // which may not be drawn in a short run
+	usual.Opening = &garment.Opening{}
+	both, ok := fronts(usual)
+	if !ok {
+		t.Fatal("no usual fronts")
+	}
+	for _, piece := range both {
+		checkShapes(t, t, piece, read)
+	}
 	if read[garment.NeckEdge] == 0 || read[garment.ArmholeEdge] == 0 {
 		t.Errorf("read were %v", read)
 	}

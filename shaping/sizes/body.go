@@ -108,7 +108,7 @@ func Check(bodies []Body) error {
 		}
 		name := strings.ToLower(b.Name)
 		if slices.Contains(names, name) {
-			return &Error{Size: b.Name, Key: "name", Want: "stands twice: give each size a name of its own", Err: ErrBodies}
+			return &Error{Size: b.Name, Key: "name", Want: "stands twice (capitals do not count): give each size a name of its own", Err: ErrBodies}
 		}
 		names = append(names, name)
 	}

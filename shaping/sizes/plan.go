@@ -44,8 +44,9 @@ func Plan(style Style, bodies []Body) (Range, error) {
 	return r, nil
 }
 
-// Part returns the sizes from one to before another, counted from 0.
-func (r Range) Part(from, to int) Range { return Range{r.Style, r.Sizes[from:to]} }
+// Slice returns the sizes from one to before another, counted from 0; it panics as slicing
+// does if there are no such sizes.
+func (r Range) Slice(from, to int) Range { return Range{r.Style, r.Sizes[from:to]} }
 
 // Names returns the names of the sizes.
 func (r Range) Names() []string {

@@ -165,7 +165,10 @@ func (t *tape) spec() garment.Spec {
 			s.Armhole.BindOff = inProportion(style.Armhole.BindOff, style.Armhole.Inset, s.Armhole.Inset)
 		}
 	}
-	s.Head, s.Hand = t.head(), b.Hand
+	s.Head, s.Hand = b.Head, b.Hand
+	if s.Opening == nil { // an open neck need not let it through
+		s.Head = t.head()
+	}
 	t.neck(&s)
 	s.Shoulder.Drop = drop
 	if s.Sleeve != nil {
@@ -259,7 +262,10 @@ func (t *tape) neck(s *garment.Spec) {
 	if back.Neck.Depth.IsZero() {
 		back.Neck.Depth = neckRise()
 	}
-	width := longer(across, t.forHead(s.Head, round, s.Neck.Depth.Add(back.Neck.Depth)))
+	width := across
+	if s.Opening == nil {
+		width = longer(across, t.forHead(s.Head, round, s.Neck.Depth.Add(back.Neck.Depth)))
+	}
 	s.Neck.Width = width
 	s.Neck.Flat = inProportion(style.Neck.Flat, style.Neck.Width, width)
 	back.Neck.Flat = inProportion(back.Neck.Flat, style.Neck.Width, width)
