@@ -73,6 +73,9 @@ func (b *begun) goOn(j job) (Piece, error) {
 		return j.alone(newFront(j))
 	case shaping.Back:
 		return j.alone(newBack(j))
+	case shaping.RightFront, shaping.LeftFront:
+		j.carriage = b.piece.Work.Rows[0].From // not the spec's
+		return j.alone(newOneOfTwo(j, b.piece.Name()))
 	case shaping.LeftSleeve:
 		return j.alone(newSleeve(j, shaping.Left, trunks))
 	}
@@ -86,12 +89,12 @@ func (b *begun) check(j job) error {
 	refuse := func(field, given, want string) error {
 		return &Error{Field: field, Given: given, Want: want, Err: ErrBegun}
 	}
-	known := []string{shaping.Front, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve}
+	known := []string{shaping.Front, shaping.RightFront, shaping.LeftFront, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve}
 	switch {
 	case len(p.Work.Rows) == 0 || len(p.Work.Panels) == 0 || p.Cloth.Rows() != len(p.Work.Rows):
 		return refuse("piece", "", "it was not planned and knitted: make it with Front, Back or Sleeve")
 	case !slices.Contains(known, p.Name()):
-		return refuse("piece", quoted(p.Name()), "a front in one piece, a back or a sleeve can be gone on with; of two fronts begin the other by the new spec as well, or knit both as planned")
+		return refuse("piece", quoted(p.Name()), "a front, one of two fronts, a back or a sleeve can be gone on with")
 	}
 	last, what := p.Heights.Underarm, "the top is begun"
 	if p.Heights.Cap > 0 {
@@ -111,10 +114,12 @@ func (b *begun) check(j job) error {
 	switch {
 	case p.Work.Place != j.place:
 		return refuse("work.on", j.place.String(), "it is knitted "+p.Work.Place.String()+" so far: leave it as it was")
-	case p.Work.Rows[0].From != j.carriage:
+	case p.Work.Rows[0].From != j.carriage && !p.Outer().IsValid():
 		return refuse("work.carriage", j.carriage.String(), fmt.Sprintf("row 1 started at the %v: leave it as it was", p.Work.Rows[0].From))
 	case p.Name() == shaping.Front && s.Opening != nil:
 		return refuse("opening", "", "the front is begun in one piece: leave it out")
+	case p.Outer().IsValid() && s.Opening == nil:
+		return refuse("opening", "", "missing: the front is begun as one of two: leave it as it was")
 	case old.Start.Edge != s.Start.Edge:
 		return refuse("start.edge", s.Start.Edge.String(), "the cast on is "+old.Start.Edge.String()+": leave it as it was")
 	case p.isSleeve() && s.Sleeve == nil:

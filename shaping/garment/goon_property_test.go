@@ -13,6 +13,7 @@ import (
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/internal/gen"
+	"example.com/walewise/mirror"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/garment"
@@ -20,6 +21,9 @@ import (
 
 // begunPieces draws a jumper and returns its pieces, those that can be made.
 func begunPieces(t *rapid.T) (garment.Spec, []garment.Piece) {
+	if rapid.Bool().Draw(t, "opens") {
+		return begunFronts(t)
+	}
 	s := gen.JumperSpec(metric).Draw(t, "spec")
 	var made []garment.Piece
 	for _, make := range []func(garment.Spec) (garment.Piece, error){
@@ -33,13 +37,30 @@ func begunPieces(t *rapid.T) (garment.Spec, []garment.Piece) {
 	return s, made
 }
 
+// begunFronts draws a garment that opens and returns both fronts and the back, if they can be
+// made.
+func begunFronts(t *rapid.T) (garment.Spec, []garment.Piece) {
+	s := gen.CardiganSpec(metric).Draw(t, "spec that opens")
+	right, left, err := garment.Fronts(s)
+	if err != nil {
+		return s, nil
+	}
+	made := []garment.Piece{right, left}
+	if back, err := garment.Back(s); err == nil {
+		made = append(made, back)
+	}
+	return s, made
+}
+
 // lastBegun returns the last row that a piece can be gone on from.
 func lastBegun(p garment.Piece) int {
-	if len(p.Work.Panels) == 1 {
+	if isSleeve(p) {
 		return p.Heights.Underarm
 	}
 	return min(p.Heights.NeckStart(), p.ShoulderRow-1)
 }
+
+func isSleeve(p garment.Piece) bool { return p.Widths.Neck == 0 }
 
 // begunRow draws a row to go on from, often one about the underarm, where the most meets.
 func begunRow(t *rapid.T, p garment.Piece) int {
@@ -68,7 +89,7 @@ func TestGoingOnWithTheSameSpecChangesNothing(t *testing.T) {
 			}
 		}
 	})
-	for _, name := range []string{shaping.Front, shaping.Back, shaping.RightSleeve} {
+	for _, name := range []string{shaping.Front, shaping.RightFront, shaping.LeftFront, shaping.Back, shaping.RightSleeve} {
 		if went[name] == 0 {
 			t.Errorf("no %s was gone on with", name)
 		}
@@ -111,8 +132,10 @@ func TestGoingOnWithAnotherGauge(t *testing.T) {
 			}
 			went++
 			switch {
-			case len(p.Work.Panels) == 1:
+			case isSleeve(p):
 				kinds["sleeve"]++
+			case p.Outer().IsValid():
+				kinds["one of two fronts"]++
 			case rows > p.Heights.Underarm:
 				kinds["above the underarm"]++
 			case p.Widths.CastOn != made.Widths.Body:
@@ -151,7 +174,7 @@ func checkBegun(t *rapid.T, p garment.Piece, rows int, made garment.Piece) {
 	at := fmt.Sprintf("%s from row %d", p.Name(), rows)
 	knitted := func(w shaping.Work) []shaping.Row {
 		rows := w.Clone().Rows[:rows]
-		if n := len(rows); n > 0 && len(p.Work.Panels) == 1 {
+		if n := len(rows); n > 0 && isSleeve(p) {
 			rows[n-1].After = nil // the top of a sleeve is not taken off yet
 		}
 		return rows
@@ -187,7 +210,7 @@ func checkBegun(t *rapid.T, p garment.Piece, rows int, made garment.Piece) {
 	if made.Work.Place == shaping.Hand {
 		most = 2 // the neck point is even
 	}
-	if len(p.Work.Panels) == 1 {
+	if isSleeve(p) {
 		if size(t, made, "length").Count > rows && offRows("length") > 0 {
 			t.Fatalf("%s: %v rows off", at, offRows("length"))
 		}
@@ -196,6 +219,9 @@ func checkBegun(t *rapid.T, p garment.Piece, rows int, made garment.Piece) {
 	asked := g.Rows(size(t, made, "length").Asked)
 	if passed := asked.Cmp(gauge.Whole(rows)) < 0 || rows > p.Heights.Underarm || made.Heights.Underarm <= rows+1; !passed && offRows("height") > most {
 		t.Fatalf("%s: the whole is %d rows off", at, offRows("height"))
+	}
+	if p.Outer().IsValid() && p.Work.Place == shaping.Bed {
+		most++ // for where row 1 started
 	}
 	if offRows("armhole") > most+1 {
 		t.Fatalf("%s: the armhole is %d rows off", at, offRows("armhole"))
@@ -241,5 +267,61 @@ func TestFrontAndBackGoOnAlike(t *testing.T) {
 	})
 	if went == 0 {
 		t.Error("nothing was gone on with")
+	}
+}
+
+// Two fronts that are gone on with from the same row are each other's reflection, and belong
+// to a back that is gone on with from there.
+func TestTwoFrontsAndBackGoOnAlike(t *testing.T) {
+	went, backs := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s, pieces := begunFronts(t)
+		if len(pieces) == 0 {
+			return
+		}
+		rows := begunRow(t, pieces[0])
+		fresh := regauged(t, s, pieces[0].Gauge)
+		right, err := garment.GoOn(pieces[0], rows, fresh)
+		left, errLeft := garment.GoOn(pieces[1], rows, fresh)
+		if (err == nil) != (errLeft == nil) && s.Setup.On != shaping.Hand {
+			t.Fatalf("from row %d: right %v, left %v", rows, err, errLeft)
+		}
+		if err != nil || errLeft != nil {
+			return
+		}
+		went++
+		if diff := cmp.Diff(right.Widths, left.Widths); diff != "" {
+			t.Fatalf("from row %d: widths (-right +left):\n%s", rows, diff)
+		}
+		if right.Widths.Overlap != pieces[0].Widths.Overlap {
+			t.Fatalf("from row %d: an overlap of %d, it was %d", rows, right.Widths.Overlap, pieces[0].Widths.Overlap)
+		}
+		if s.Setup.On != shaping.Hand {
+			if diff := cmp.Diff(mirror.Work(right.Work), left.Work, cmpopts.EquateEmpty()); diff != "" {
+				t.Fatalf("from row %d: left front (-reflection of the right one +got):\n%s", rows, diff)
+			}
+		}
+		all := []garment.Piece{right, left}
+		if len(pieces) > 2 && rows <= lastBegun(pieces[2]) && rows < min(pieces[0].Heights.Underarm, pieces[2].Heights.Underarm) {
+			if back, err := garment.GoOn(pieces[2], rows, fresh); err == nil {
+				backs++
+				all = append(all, back)
+			}
+		}
+		if len(all) < 3 {
+			return
+		}
+		checks, err := garment.ChecksOf(fresh, all...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range checks {
+			if !c.Passed && slices.Contains([]string{"shoulders", "sides", "fronts"}, c.Name) {
+				t.Fatalf("from row %d: %s", rows, c.Says)
+			}
+		}
+	})
+	if went == 0 || backs == 0 {
+		t.Errorf("%d pairs of fronts and %d backs were gone on with", went, backs)
 	}
 }
