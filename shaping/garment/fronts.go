@@ -193,9 +193,9 @@ func (f *trunk) needles() shaping.Span {
 // rows above the start of the neck start at its outer edge, as those of a half do. In the
 // hand odd rows start at the right.
 //
-// One that is begun has its row 1, and the heights are chosen by it.
+// Of one that is begun row 1 stays as it was: see startingAtOuter.
 func (f *trunk) chooseCarriage() error {
-	if f.begun == nil && f.outer.IsValid() && f.place == shaping.Bed && f.firstHalf() != f.outer {
+	if f.outer.IsValid() && f.place == shaping.Bed && f.firstHalf() != f.outer {
 		f.carriage = f.carriage.Opposite()
 	}
 	return nil

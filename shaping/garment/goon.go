@@ -14,24 +14,35 @@ import (
 // or others. Rows that are knitted count with the new gauge, since what was wrong about the
 // old one was wrong from the first row on.
 //
-// Up to the underarm everything above is planned as [Front], [Back] and [Sleeve] do, over
-// the stitches that are there. Sides that move in s are shaped towards the asked widths
+// Up to the underarm everything above is planned as [Front], [Fronts], [Back] and [Sleeve]
+// do, over the stitches that are there. Sides that move in s are shaped towards the asked widths
 // over the rows left; without a hem or a waist in s the stitches stay as they are. Where the
 // underarm lies lower than what is knitted it is put at the row that was knitted last, or as
 // near above it as the armholes can begin. In a front or a back whose underarm is passed,
 // or whose armholes are begun, underarm and armholes stay as they were planned, and the
 // depth of the armhole, the shoulders and the neck are planned anew. A sleeve's cap is made
-// for a front and a back that [Front] and [Back] plan from s.
+// for fronts and a back that are planned from s.
 //
-// From a piece that Front, Back or Sleeve made of s itself, GoOn returns the same work again,
+// One of two fronts is the half of a front in one piece here as well; see [Fronts]. Its own
+// stitches are on the needles, and as many lie between the fronts as before, so that both
+// together stay as wide as a back that is gone on with from the same row: s needs an opening,
+// but its overlap changes nothing any more. On the bed row 1 starts where it did, whatever the
+// spec's [Setup.Carriage]: where the rows from the neck on would then not start at the outer
+// edge, the armhole has a row less than that of the back. The fronts are still each other's
+// reflection if both are gone on with from the same row by the same spec. The underarms of
+// fronts and back are a row apart at most, but two where a back's neck begins among the steps
+// of its armholes.
+//
+// From a piece that Front, Fronts, Back or Sleeve made of s itself, GoOn returns the same work again,
 // whatever the number of rows: what still leads where it should goes on as it was planned.
 // What cannot be as asked any more stands in the sizes and the warnings.
 //
-// Any row can be gone on from that lies below the neck and the shoulders of a front or a
-// back, or below the top of a sleeve's straight part; 0 means that the stitches are cast on.
-// Halves, caps and the two fronts of an opening cannot. It returns an [*Error]: of the kind [ErrBegun] for the field
-// "rows" or "piece", or for a field of the spec that cannot be changed any more, and of the
-// kinds that Front returns for what else in s cannot be planned from there.
+// Any row can be gone on from that lies below the neck and the shoulders of a front, one of
+// two or in one piece, or of a back, or below the top of a sleeve's straight part; 0 means
+// that the stitches are cast on. Halves, caps and fronts above the start of the neck cannot.
+// It returns an [*Error]: of the kind [ErrBegun] for the field "rows" or "piece", or for a
+// field of the spec that cannot be changed any more, and of the kinds that Front and Fronts
+// return for what else in s cannot be planned from there.
 func GoOn(p Piece, rows int, s Spec) (Piece, error) {
 	j, err := newJob(s)
 	if err != nil {
@@ -92,7 +103,7 @@ func (b *begun) check(j job) error {
 	known := []string{shaping.Front, shaping.RightFront, shaping.LeftFront, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve}
 	switch {
 	case len(p.Work.Rows) == 0 || len(p.Work.Panels) == 0 || p.Cloth.Rows() != len(p.Work.Rows):
-		return refuse("piece", "", "it was not planned and knitted: make it with Front, Back or Sleeve")
+		return refuse("piece", "", "it was not planned and knitted: make it with Front, Fronts, Back or Sleeve")
 	case !slices.Contains(known, p.Name()):
 		return refuse("piece", quoted(p.Name()), "a front, one of two fronts, a back or a sleeve can be gone on with")
 	}

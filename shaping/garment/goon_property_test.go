@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -270,23 +271,69 @@ func TestFrontAndBackGoOnAlike(t *testing.T) {
 	}
 }
 
+// otherLengths returns the spec with some of the lengths changed that may change in a garment
+// that is begun.
+func otherLengths(t *rapid.T, s garment.Spec) garment.Spec {
+	s = s.Clone()
+	scaled := func(label string, l gauge.Length) gauge.Length {
+		if !rapid.Bool().Draw(t, "other "+label) {
+			return l
+		}
+		const places = 1 // mm
+		percent := decimal.New(int64(rapid.IntRange(60, 140).Draw(t, label+" in hundredths")), -2)
+		return gauge.Millimetres(l.Millimetres().Mul(percent).Round(places))
+	}
+	s.Body.Width, s.Body.Hem, s.Body.Length = scaled("width", s.Body.Width), scaled("hem", s.Body.Hem), scaled("length", s.Body.Length)
+	if s.Body.Waist != nil {
+		s.Body.Waist.Width, s.Body.Waist.Height = scaled("waist", s.Body.Waist.Width), scaled("waist height", s.Body.Waist.Height)
+	}
+	s.Neck.Width, s.Neck.Depth = scaled("neck", s.Neck.Width), scaled("neck depth", s.Neck.Depth)
+	s.Armhole.Depth, s.Shoulder.Drop = scaled("armhole", s.Armhole.Depth), scaled("drop", s.Shoulder.Drop)
+	if !s.Opening.Overlap.IsZero() {
+		s.Opening.Overlap = garment.Exactly(scaled("overlap", s.Opening.Overlap.Or(gauge.Length{})))
+	}
+	return s
+}
+
+// isTurned says that a front's armhole has a row more or less for where its row 1 started.
+func isTurned(warning string) bool {
+	return strings.Contains(warning, "than that of the back: row 1 started")
+}
+
+// beginsEarly reports whether an armhole of a back begins a row below the other, as it does
+// where the neck begins among its steps.
+func beginsEarly(t fataler, back garment.Piece) bool {
+	body := panel(t, back, shaping.Body)
+	tied := func(step shaping.Step) bool {
+		return step.Row == back.Heights.Underarm && step.Method != shaping.Fashioned
+	}
+	return slices.ContainsFunc(body.Left, tied) || slices.ContainsFunc(body.Right, tied)
+}
+
 // Two fronts that are gone on with from the same row are each other's reflection, and belong
 // to a back that is gone on with from there.
 func TestTwoFrontsAndBackGoOnAlike(t *testing.T) {
-	went, backs := 0, 0
+	went, backs, refused := 0, 0, map[string]int{}
 	rapid.Check(t, func(t *rapid.T) {
 		s, pieces := begunFronts(t)
 		if len(pieces) == 0 {
 			return
 		}
 		rows := begunRow(t, pieces[0])
-		fresh := regauged(t, s, pieces[0].Gauge)
+		fresh := otherLengths(t, regauged(t, s, pieces[0].Gauge))
 		right, err := garment.GoOn(pieces[0], rows, fresh)
 		left, errLeft := garment.GoOn(pieces[1], rows, fresh)
-		if (err == nil) != (errLeft == nil) && s.Setup.On != shaping.Hand {
+		if (err == nil) != (errLeft == nil) && s.Setup.On != shaping.Hand { // where the right one's shoulder may be a row later
 			t.Fatalf("from row %d: right %v, left %v", rows, err, errLeft)
 		}
-		if err != nil || errLeft != nil {
+		if err == nil {
+			err = errLeft
+		}
+		if err != nil {
+			checkBegunRefusal(t, err)
+			var fault *garment.Error
+			errors.As(err, &fault)
+			refused[fault.Field]++
 			return
 		}
 		went++
@@ -300,6 +347,12 @@ func TestTwoFrontsAndBackGoOnAlike(t *testing.T) {
 			if diff := cmp.Diff(mirror.Work(right.Work), left.Work, cmpopts.EquateEmpty()); diff != "" {
 				t.Fatalf("from row %d: left front (-reflection of the right one +got):\n%s", rows, diff)
 			}
+		}
+		for _, made := range []garment.Piece{right, left} {
+			if made.Heights.Underarm > rows+1 { // else the row that was knitted last may have a step
+				checkSteps(t, made)
+			}
+			checkRowsOfFront(t, made)
 		}
 		all := []garment.Piece{right, left}
 		if len(pieces) > 2 && rows <= lastBegun(pieces[2]) && rows < min(pieces[0].Heights.Underarm, pieces[2].Heights.Underarm) {
@@ -316,11 +369,14 @@ func TestTwoFrontsAndBackGoOnAlike(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, c := range checks {
-			if !c.Passed && slices.Contains([]string{"shoulders", "sides", "fronts"}, c.Name) {
+			off := c.CountOff()
+			early := c.Name == "sides" && -2 <= off && off <= 2 && beginsEarly(t, all[2]) && slices.ContainsFunc(right.Warnings, isTurned)
+			if !c.Passed && !early && slices.Contains([]string{"shoulders", "sides", "fronts"}, c.Name) {
 				t.Fatalf("from row %d: %s", rows, c.Says)
 			}
 		}
 	})
+	t.Logf("%d pairs of fronts and %d backs gone on with; refused: %v", went, backs, refused)
 	if went == 0 || backs == 0 {
 		t.Errorf("%d pairs of fronts and %d backs were gone on with", went, backs)
 	}
