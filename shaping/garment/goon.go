@@ -29,9 +29,9 @@ import (
 // but its overlap changes nothing any more. On the bed row 1 starts where it did, whatever the
 // spec's [Setup.Carriage]: where the rows from the neck on would then not start at the outer
 // edge, the armhole has a row less than that of the back. The fronts are still each other's
-// reflection if both are gone on with from the same row by the same spec. The underarms of
-// fronts and back are a row apart at most, but two where a back's neck begins among the steps
-// of its armholes.
+// reflection if both are gone on with from the same row by the same spec. Their underarms and
+// shoulders are a row off those of a back at most, but two where the back's neck begins among
+// the steps of its armholes.
 //
 // From a piece that Front, Fronts, Back or Sleeve made of s itself, GoOn returns the same work again,
 // whatever the number of rows: what still leads where it should goes on as it was planned.
