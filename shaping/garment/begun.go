@@ -22,16 +22,37 @@ type begun struct {
 // body returns the body as it was planned.
 func (b *begun) body() shaping.Panel { return b.piece.Work.Panels[0] }
 
-// stitches returns the stitches that are in work.
-func (b *begun) stitches() int { return b.body().InWork(b.rows).Len() }
+// stitches returns the stitches that are in work: of one of two fronts those of both and what
+// lies between them, as of a front in one piece.
+func (b *begun) stitches() int { return b.together(b.body().InWork(b.rows).Len()) }
 
-// steps returns what was done at one edge of the body.
+// together returns how many stitches of a front in one piece so many of one of two fronts
+// are, seam stitches included. What lies between the fronts stays as it was: a back has the
+// same cast on as both and that.
+func (b *begun) together(own int) int {
+	if !b.piece.Outer().IsValid() {
+		return own
+	}
+	return 2*own + b.piece.Widths.Overlap
+}
+
+// atOuter returns the edge that has side and armhole: the only one of one of two fronts, of
+// which the other is thought as its reflection, and of other pieces the edge itself.
+func (b *begun) atOuter(edge shaping.Side) shaping.Side {
+	if outer := b.piece.Outer(); outer.IsValid() {
+		return outer
+	}
+	return edge
+}
+
+// steps returns what was done at one outer edge of the body.
 func (b *begun) steps(edge shaping.Side) shaping.Schedule {
-	return b.body().Steps(edge).Between(1, b.rows)
+	return b.body().Steps(b.atOuter(edge)).Between(1, b.rows)
 }
 
 // outer returns what was planned at one outer edge of a front or a back below the shoulder.
 func (b *begun) outer(edge shaping.Side) shaping.Schedule {
+	edge = b.atOuter(edge)
 	half, _ := b.piece.Work.Panels.Panel(halfAt(edge))
 	steps := append(slices.Clone(b.body().Steps(edge)), half.Steps(edge)...)
 	return steps.Between(1, b.piece.ShoulderRow-1)
@@ -78,7 +99,7 @@ func (b *begun) firstArmhole() int {
 // has none of that name.
 func (b *begun) slant(name string) (s slant, ok bool) {
 	for _, e := range b.piece.Edges {
-		if e.Name == name && e.Side == shaping.Right {
+		if e.Name == name && e.Side == b.atOuter(shaping.Right) {
 			above := e.FirstRow - 1
 			return slant{name, above, e.Rows, e.Stitches, e.Schedule.Shifted(above)}, true
 		}
@@ -198,7 +219,7 @@ func (j job) begunWarnings(sizes []Size) []string {
 		list = append(list, fmt.Sprintf("The band: asked are %s, it becomes %s: it is knitted already.", j.spec.fine(j.spec.Start.Band), j.spec.fine(j.gauge.Height(old))))
 	}
 	for _, s := range sizes {
-		if s.Why == knittedAlready || s.Why == onNeedles || s.Why == nearestLeft {
+		if outOfReach(s.Why) {
 			list = append(list, fmt.Sprintf("%s: asked are %s, it becomes %s: %s.", upper(missedNames[s.Name]), j.spec.fine(s.Asked), j.spec.fine(s.Knitted), s.Why))
 		}
 	}
@@ -211,6 +232,11 @@ const (
 	onNeedles      = "the stitches are on the needles, and without body.hem the sides stay straight"
 	nearestLeft    = "the nearest that single steps over the rows left can reach"
 )
+
+// outOfReach reports whether why says that a length can no longer be what was asked.
+func outOfReach(why string) bool {
+	return why == knittedAlready || why == onNeedles || why == nearestLeft
+}
 
 // missedNames are the lengths that may be out of reach.
 var missedNames = map[string]string{

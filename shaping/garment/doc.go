@@ -92,7 +92,9 @@
 // that was found on it or with other lengths; see [GoOn]. The rows that are knitted stay as
 // they are. A stretch of the sides that still leads where it should goes on as it was
 // planned; another is spaced anew over the rows left, and ends as near to the asked width as
-// single steps can come. Sizes and warnings say what is out of reach.
+// single steps can come. Sizes and warnings say what is out of reach. Two fronts go on one by
+// one: with as many stitches between them as they were cast on for they stay each other's
+// reflection, and together as wide as the back.
 //
 // # Checks
 //

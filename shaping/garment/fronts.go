@@ -44,16 +44,21 @@ func Fronts(s Spec) (right, left Piece, err error) {
 func newFronts(j job) ([]Piece, error) {
 	var fronts []Piece
 	for _, name := range []string{shaping.RightFront, shaping.LeftFront} {
-		f := newTrunk(name, j)
-		f.neckField = "neck"
-		f.outer = outerEdge(name, j.place.Facing())
-		front, err := f.plan()
+		front, err := newOneOfTwo(j, name)
 		if err != nil {
 			return nil, err
 		}
 		fronts = append(fronts, front)
 	}
 	return fronts, nil
+}
+
+// newOneOfTwo plans the front of that name.
+func newOneOfTwo(j job, name string) (Piece, error) {
+	f := newTrunk(name, j)
+	f.neckField = "neck"
+	f.outer = outerEdge(name, j.place.Facing())
+	return f.plan()
 }
 
 // outerEdge returns the outer edge of one of two fronts: the purl side is inside, so that the
@@ -105,6 +110,9 @@ func checkOpening(s Spec) error {
 func (f *trunk) chooseOverlap() error {
 	if !f.outer.IsValid() {
 		return nil
+	}
+	if f.begun != nil {
+		return f.keepOverlap()
 	}
 	w, s := &f.widths, f.spec
 	least, most := w.Neck&1, w.Neck-2 // a stitch of the neck in either front
@@ -173,6 +181,9 @@ func (f *trunk) own(stitches int) int { return (stitches - f.widths.Overlap) / 2
 // widest, though it widens at its outer edge only, and that the fronts are each other's
 // reflection.
 func (f *trunk) needles() shaping.Span {
+	if f.begun != nil {
+		return f.begun.body().Needles
+	}
 	w := f.ownWidths()
 	inwards := (w.Widest() - w.CastOn + w.CastOn%2) / 2
 	return shaping.Centred(w.CastOn).Moved(f.outer.Opposite(), inwards).Moved(f.outer, -inwards)
@@ -181,6 +192,8 @@ func (f *trunk) needles() shaping.Span {
 // chooseCarriage chooses where row 1 of one of two fronts starts on the bed: so that its
 // rows above the start of the neck start at its outer edge, as those of a half do. In the
 // hand odd rows start at the right.
+//
+// Of one that is begun row 1 stays as it was: see startingAtOuter.
 func (f *trunk) chooseCarriage() error {
 	if f.outer.IsValid() && f.place == shaping.Bed && f.firstHalf() != f.outer {
 		f.carriage = f.carriage.Opposite()
@@ -332,12 +345,13 @@ func (p Piece) andParent(panel shaping.Panel) []shaping.Panel {
 func (f *trunk) openedWarnings() []string {
 	var list []string
 	add := func(format string, args ...any) { list = append(list, fmt.Sprintf(format, args...)) }
-	if f.place == shaping.Bed && f.spec.Setup.Carriage.IsValid() && f.carriage != f.spec.Setup.carriage() {
+	if f.begun == nil && f.place == shaping.Bed && f.spec.Setup.Carriage.IsValid() && f.carriage != f.spec.Setup.carriage() {
 		add("Row 1 starts at the %v, so that the rows from the neck on start at the outer edge.", f.carriage)
 	}
 	if f.widths.Overlap > f.flat(f.widths.Neck) && f.opening.Shape != VeeNeck {
 		add("The bands are wider than the flat part of the neck: its curve begins at the front edge.")
 	}
+	list = append(list, f.openedLeft()...)
 	if band := f.spec.Band; band != nil && f.spec.overlap().Sub(band.Height).Abs().Cmp(f.gauge.Width(1)) > 0 {
 		add("Between the fronts lie %s, the bands are %s high: they do not lie one exactly on the other, and the garment is so much wider or narrower round.", f.spec.text(f.spec.overlap()), f.spec.text(band.Height))
 	}

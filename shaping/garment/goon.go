@@ -14,24 +14,35 @@ import (
 // or others. Rows that are knitted count with the new gauge, since what was wrong about the
 // old one was wrong from the first row on.
 //
-// Up to the underarm everything above is planned as [Front], [Back] and [Sleeve] do, over
-// the stitches that are there. Sides that move in s are shaped towards the asked widths
+// Up to the underarm everything above is planned as [Front], [Fronts], [Back] and [Sleeve]
+// do, over the stitches that are there. Sides that move in s are shaped towards the asked widths
 // over the rows left; without a hem or a waist in s the stitches stay as they are. Where the
 // underarm lies lower than what is knitted it is put at the row that was knitted last, or as
 // near above it as the armholes can begin. In a front or a back whose underarm is passed,
 // or whose armholes are begun, underarm and armholes stay as they were planned, and the
 // depth of the armhole, the shoulders and the neck are planned anew. A sleeve's cap is made
-// for a front and a back that [Front] and [Back] plan from s.
+// for fronts and a back that are planned from s.
 //
-// From a piece that Front, Back or Sleeve made of s itself, GoOn returns the same work again,
+// One of two fronts is the half of a front in one piece here as well; see [Fronts]. Its own
+// stitches are on the needles, and as many lie between the fronts as before, so that both
+// together stay as wide as a back that is gone on with from the same row: s needs an opening,
+// but its overlap changes nothing any more. On the bed row 1 starts where it did, whatever the
+// spec's [Setup.Carriage]: where the rows from the neck on would then not start at the outer
+// edge, the armhole has a row less than that of the back. The fronts are still each other's
+// reflection if both are gone on with from the same row by the same spec. Their underarms and
+// shoulders are a row off those of a back at most, but two where the back's neck begins among
+// the steps of its armholes.
+//
+// From a piece that Front, Fronts, Back or Sleeve made of s itself, GoOn returns the same work again,
 // whatever the number of rows: what still leads where it should goes on as it was planned.
 // What cannot be as asked any more stands in the sizes and the warnings.
 //
-// Any row can be gone on from that lies below the neck and the shoulders of a front or a
-// back, or below the top of a sleeve's straight part; 0 means that the stitches are cast on.
-// Halves, caps and the two fronts of an opening cannot. It returns an [*Error]: of the kind [ErrBegun] for the field
-// "rows" or "piece", or for a field of the spec that cannot be changed any more, and of the
-// kinds that Front returns for what else in s cannot be planned from there.
+// Any row can be gone on from that lies below the neck and the shoulders of a front, one of
+// two or in one piece, or of a back, or below the top of a sleeve's straight part; 0 means
+// that the stitches are cast on. Halves, caps and fronts above the start of the neck cannot.
+// It returns an [*Error]: of the kind [ErrBegun] for the field "rows" or "piece", or for a
+// field of the spec that cannot be changed any more, and of the kinds that Front and Fronts
+// return for what else in s cannot be planned from there.
 func GoOn(p Piece, rows int, s Spec) (Piece, error) {
 	j, err := newJob(s)
 	if err != nil {
@@ -73,6 +84,9 @@ func (b *begun) goOn(j job) (Piece, error) {
 		return j.alone(newFront(j))
 	case shaping.Back:
 		return j.alone(newBack(j))
+	case shaping.RightFront, shaping.LeftFront:
+		j.carriage = b.piece.Work.Rows[0].From // not the spec's
+		return j.alone(newOneOfTwo(j, b.piece.Name()))
 	case shaping.LeftSleeve:
 		return j.alone(newSleeve(j, shaping.Left, trunks))
 	}
@@ -86,12 +100,12 @@ func (b *begun) check(j job) error {
 	refuse := func(field, given, want string) error {
 		return &Error{Field: field, Given: given, Want: want, Err: ErrBegun}
 	}
-	known := []string{shaping.Front, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve}
+	known := []string{shaping.Front, shaping.RightFront, shaping.LeftFront, shaping.Back, shaping.LeftSleeve, shaping.RightSleeve}
 	switch {
 	case len(p.Work.Rows) == 0 || len(p.Work.Panels) == 0 || p.Cloth.Rows() != len(p.Work.Rows):
-		return refuse("piece", "", "it was not planned and knitted: make it with Front, Back or Sleeve")
+		return refuse("piece", "", "it was not planned and knitted: make it with Front, Fronts, Back or Sleeve")
 	case !slices.Contains(known, p.Name()):
-		return refuse("piece", quoted(p.Name()), "a front in one piece, a back or a sleeve can be gone on with; of two fronts begin the other by the new spec as well, or knit both as planned")
+		return refuse("piece", quoted(p.Name()), "a front, one of two fronts, a back or a sleeve can be gone on with")
 	}
 	last, what := p.Heights.Underarm, "the top is begun"
 	if p.Heights.Cap > 0 {
@@ -111,10 +125,12 @@ func (b *begun) check(j job) error {
 	switch {
 	case p.Work.Place != j.place:
 		return refuse("work.on", j.place.String(), "it is knitted "+p.Work.Place.String()+" so far: leave it as it was")
-	case p.Work.Rows[0].From != j.carriage:
+	case p.Work.Rows[0].From != j.carriage && !p.Outer().IsValid():
 		return refuse("work.carriage", j.carriage.String(), fmt.Sprintf("row 1 started at the %v: leave it as it was", p.Work.Rows[0].From))
 	case p.Name() == shaping.Front && s.Opening != nil:
 		return refuse("opening", "", "the front is begun in one piece: leave it out")
+	case p.Outer().IsValid() && s.Opening == nil:
+		return refuse("opening", "", "missing: the front is begun as one of two: leave it as it was")
 	case old.Start.Edge != s.Start.Edge:
 		return refuse("start.edge", s.Start.Edge.String(), "the cast on is "+old.Start.Edge.String()+": leave it as it was")
 	case p.isSleeve() && s.Sleeve == nil:

@@ -182,8 +182,150 @@ func TestGoingOnWithASleeve(t *testing.T) {
 	}
 }
 
+// opened is the spec of [unitGauge] with an overlap of 4 cm.
+func opened(s garment.Spec) garment.Spec {
+	s.Opening = &garment.Opening{Overlap: given("4 cm")}
+	return s
+}
+
+// Two fronts of the garment of [TestGoingOnByHand], with 4 stitches between them, gone on with
+// after 20 rows. Every number was worked out by hand. Common practice, no source.
+//
+// As planned: (40 - 4)/2 = 18 stitches; the neck begins after row 54 - 8 = 46, and row 47 has
+// to start at the outer edge: of the right front at the right, as row 1 does.
+func TestGoingOnWithTwoFrontsByHand(t *testing.T) {
+	planned, err := bothFronts(opened(unitGauge(40, 30, 20, 4, 16, 8)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		name                 string
+		stitches, rws, hem   string
+		heights              garment.Heights
+		body, neck, shoulder int
+		tips                 []int // rows of the groups of the shoulder, from the tip
+		group                int   // stitches of each; 0 to leave them
+		sides                shaping.Schedule
+		warnings             []string
+	}{
+		{
+			// As a front in one piece: underarm 23, armhole 16, drop 4, neck 6. The neck would
+			// begin after row 37, and row 38 start at the left. With a row less in the armhole it
+			// begins after row 36, row 37 starts at the right, and the tip is at 23 + 15 = 38.
+			"higher rows", "10", "8", "", garment.Heights{Underarm: 23, Armhole: 15, Drop: 4, Neck: 6}, 18, 6, 12,
+			[]int{38, 40, 42}, 4, nil,
+			[]string{"The armhole has a row less than that of the back: row 1 started at the %s, and so the rows from the neck on start at the outer edge."},
+		},
+		{
+			// As a front in one piece: 44 stitches from 40, a neck of 18 and shoulders of 13. Each
+			// front has (44 - 4)/2 = 20, of which 2 come at the outer edge, and (18 - 4)/2 = 7 of
+			// the neck. 4 cm are 4.4 stitches, to which 4 are near enough.
+			"narrower stitches, sides that move", "11", "10", "40 cm", garment.Heights{Underarm: 30, Armhole: 20, Drop: 4, Neck: 8}, 20, 7, 13,
+			nil, 0, fashioned(1, 23, 26),
+			[]string{"The hem: asked are 18.00 cm, it becomes 16.36 cm: it is knitted already."},
+		},
+		{
+			// A stitch is 100/15 mm wide: the 18 that are there make 12 cm, and the 4 for which
+			// they are cast on 2.67 cm; 6 were wanted. The neck wants 24 and the shoulders 18 each,
+			// which is 60. Of the ways to make 40, 18 and 11 are off by 7 at most, 16 and 12 by 8,
+			// 20 and 10 by 8. Each front has (18 - 4)/2 = 7 of the neck.
+			"much narrower stitches", "15", "10", "", garment.Heights{Underarm: 30, Armhole: 20, Drop: 4, Neck: 8}, 18, 7, 11,
+			nil, 0, nil,
+			[]string{
+				"The width at the underarm: asked are 18.00 cm, it becomes 12.00 cm: the stitches are on the needles, and without body.hem the sides stay straight.",
+				"Between the fronts: asked are 4.00 cm, it becomes 2.67 cm: the fronts are cast on for it.",
+			},
+		},
+	} {
+		for _, p := range []garment.Piece{planned.right, planned.left} {
+			s := p.Spec
+			s.Gauge = newGauge(c.stitches, c.rws, "10 cm")
+			if c.hem != "" {
+				s.Body.Hem = length(c.hem)
+			}
+			made, err := garment.GoOn(p, 20, s)
+			if err != nil {
+				t.Errorf("%s: %v", c.name, err)
+				continue
+			}
+			w := made.Widths
+			if made.Heights != c.heights || w.CastOn != 18 || w.Body != c.body || w.Neck != c.neck || w.Shoulder != c.shoulder || w.Overlap != 4 {
+				t.Errorf("%s, %s: %+v, %+v", c.name, p.Name(), made.Heights, w)
+			}
+			outer := heightsFrom(made, made.Outer())
+			for i, tip := range c.tips {
+				if got := outer[i*c.group : (i+1)*c.group]; !slices.Equal(got, slices.Repeat([]int{tip}, c.group)) {
+					t.Errorf("%s, %s: group %d of the shoulder is %v rows high, want %d", c.name, p.Name(), i+1, got, tip)
+				}
+			}
+			if diff := cmp.Diff(c.sides, panel(t, made, shaping.Body).Steps(made.Outer()).Between(1, c.heights.Underarm)); diff != "" {
+				t.Errorf("%s, %s: the side (-want +got):\n%s", c.name, p.Name(), diff)
+			}
+			want := []string{"Rows 1 to 20 are knitted as they were planned before; the rest is planned anew."}
+			for _, says := range c.warnings {
+				want = append(want, strings.ReplaceAll(says, "%s", made.Outer().String()))
+			}
+			if diff := cmp.Diff(want, made.Warnings); diff != "" {
+				t.Errorf("%s, %s: warnings (-want +got):\n%s", c.name, p.Name(), diff)
+			}
+		}
+	}
+}
+
+// Two fronts that were gone on with go on by the same spec as they are, those whose rows had
+// to be turned as well.
+func TestTwoFrontsGoOnTwice(t *testing.T) {
+	s := adultCardigan()
+	s.Body.Hem = length("54 cm")
+	planned, err := bothFronts(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	turned := 0
+	for _, p := range []garment.Piece{planned.right, planned.left} {
+		for _, rows := range []string{"27", "28.5", "29.5", "31", "32.5"} {
+			s.Gauge = newGauge("21", rows, "10 cm")
+			once, err := garment.GoOn(p, 40, s)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if slices.ContainsFunc(once.Warnings, isTurned) {
+				turned++
+			}
+			for _, from := range []int{40, 80, once.Heights.Underarm, once.Heights.Underarm + 3, once.Heights.NeckStart()} {
+				twice, err := garment.GoOn(once, from, s)
+				if err != nil {
+					t.Fatalf("%s, %s rows, from row %d: %v", p.Name(), rows, from, err)
+				}
+				if diff := cmp.Diff(once.Work, twice.Work); diff != "" {
+					t.Errorf("%s, %s rows, from row %d (-once +twice):\n%s", p.Name(), rows, from, diff)
+				}
+			}
+		}
+	}
+	if turned == 0 {
+		t.Error("no rows had to be turned")
+	}
+}
+
 func TestGoingOnIsRefused(t *testing.T) {
 	planned := front(t, adult())
+	narrowBed := opened(unitGauge(40, 30, 20, 4, 16, 8))
+	narrowBed.Setup.Needles = 30
+	two, err := bothFronts(narrowBed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	tall, err := bothFronts(opened(unitGauge(40, 60, 20, 4, 16, 8)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	waist := func(width string) func(*garment.Spec) {
+		return func(s *garment.Spec) { s.Body.Waist = &garment.Waist{Width: length(width), Height: length("50 cm")} }
+	}
+	wide := func(width string) func(*garment.Spec) {
+		return func(s *garment.Spec) { s.Body.Width, s.Body.Hem = length(width), length("40 cm") }
+	}
 	sleeve, err := garment.Sleeve(adultJumper(), shaping.Left)
 	if err != nil {
 		t.Fatal(err)
@@ -221,6 +363,16 @@ func TestGoingOnIsRefused(t *testing.T) {
 			func(s *garment.Spec) { s.Armhole.Depth = length("22 cm") }},
 		{"too low an armhole", planned, 110, func(s *garment.Spec) { s.Armhole.Depth, s.Neck.Depth = length("5 cm"), length("2 cm") }, "armhole.depth", "7.4 cm is enough", garment.ErrFit, 110,
 			func(s *garment.Spec) { s.Armhole.Depth, s.Neck.Depth = length("7.4 cm"), length("2 cm") }},
+		{"in one piece", planned, 50, func(s *garment.Spec) { s.Opening = &garment.Opening{} }, "opening", "the front is begun in one piece: leave it out", garment.ErrBegun, 50, same},
+		{"no opening", two.left, 20, func(s *garment.Spec) { s.Opening = nil }, "opening", "missing: the front is begun as one of two: leave it as it was", garment.ErrBegun, 20, same},
+		{"in the neck of a front", two.right, 47, same, "rows", "to row 46 of the body can be gone on from; above it the neck is begun", garment.ErrBegun, 46, same},
+		{"the carriage of a front", two.right, 20, func(s *garment.Spec) { s.Setup.Carriage = shaping.Left }, "", "", nil, 0, nil},
+		{"a neck narrower than the overlap", two.left, 20, func(s *garment.Spec) { s.Neck.Width = length("4 cm") }, "neck.width", "a neck of 4 stitches leaves no stitch in either front beside the 4 between them, for which the fronts are cast on: 8.0 cm is enough", garment.ErrFit, 20,
+			func(s *garment.Spec) { s.Neck.Width = length("8 cm") }},
+		{"wider than the bed at the right", two.right, 0, wide("60 cm"), "body.width", "28 stitches, cast on over L9-R9, would need 19 needles right of the middle, there are 15: at most 52.0 cm", garment.ErrBed, 0, wide("52 cm")},
+		{"wider than the bed at the left", two.left, 0, wide("60 cm"), "body.width", "would need 19 needles left of the middle", garment.ErrBed, 0, wide("52 cm")},
+		{"a smaller bed", two.right, 0, func(s *garment.Spec) { s.Setup.Needles = 16 }, "work.needles", "the stitches that are cast on need 9 needles on each side", garment.ErrBegun, 0, func(s *garment.Spec) { s.Setup.Needles = 18 }},
+		{"no front at the waist", tall.right, 0, waist("5 cm"), "body.waist.width", "fewer than 12 stitches: at least 13.0 cm", garment.ErrFit, 0, waist("13 cm")},
 	} {
 		s := c.piece.Spec
 		if c.piece.Work.Rows == nil {

@@ -53,6 +53,9 @@ func (f *trunk) chooseHeights() error {
 		h.Waist = f.begun.waist(h.Waist)
 	}
 	f.heights = h
+	if f.begun != nil {
+		f.startingAtOuter()
+	}
 	return f.checkHeights()
 }
 

@@ -15,7 +15,10 @@ func (f *trunk) sizes() []Size {
 	// across is a width of the front, or of one of two its part.
 	across := func(name string, asked gauge.Length, stitches int, why string) Size {
 		if f.outer.IsValid() {
-			asked, stitches, why = halfLength(asked.Sub(s.overlap())), f.own(stitches), "a whole number of stitches in each front beside the overlap"
+			asked, stitches = halfLength(asked.Sub(s.overlap())), f.own(stitches)
+			if !outOfReach(why) {
+				why = "a whole number of stitches in each front beside the overlap"
+			}
 		}
 		return f.wide(name, asked, stitches, why)
 	}
@@ -23,6 +26,9 @@ func (f *trunk) sizes() []Size {
 	neckDepth, height := "even, so that a half ends at its outer edge", "even, so that the half at the right goes on with the yarn"
 	if f.outer.IsValid() {
 		neckDepth, height = "even, so that the front ends at its outer edge, and bound off with its own yarn", "even, as that of the back"
+		if f.turned != 0 {
+			height = "so that its rows from the neck on start at the outer edge"
+		}
 	}
 	own := f.ownRows()
 	sizes := []Size{

@@ -37,6 +37,7 @@ type trunk struct {
 
 	widths  Widths // of one of two fronts those of both together, as of a front in one piece
 	heights Heights
+	turned  int   // rows that the armhole of one of two fronts has more, for where its row 1 started
 	groups  []int // of the shoulder, from tip to neck
 
 	paths        paths

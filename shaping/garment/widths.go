@@ -39,6 +39,9 @@ func (f *trunk) chooseWidths() error {
 			return err
 		}
 	}
+	if f.begun != nil && f.outer.IsValid() {
+		return f.checkFrontLeft()
+	}
 	return f.checkRoom(f.ownWidths(), f.outer.IsValid())
 }
 
