@@ -37,6 +37,9 @@ func (j job) openedBands(s Set) ([]Band, error) {
 	if neck.Strips, err = j.firstWithRoom(neck.Grid, j.roundNeck(right, left, back, neck.Gauge)); err != nil {
 		return nil, err
 	}
+	if err := j.checkBandRoom(neck); err != nil {
+		return nil, err
+	}
 	list := []Band{neck}
 	for _, edge := range j.twoEdges(right, left) {
 		b, err := j.frontBand(edge, neck)
@@ -63,15 +66,15 @@ func (j job) longBand(right, left, back Piece) (Band, error) {
 		last.parts = append(last.parts, edges[1])
 		ways = append(ways, way)
 	}
-	apart := j.roundNeck(right, left, back, b.Gauge)[1]
-	apart = slices.Insert(apart, 0, run{"right front edge", edges[:1]})
-	apart = append(apart, run{"left front edge", edges[1:]})
-	ways = append(ways, apart)
+	edgesApart := j.roundNeck(right, left, back, b.Gauge)[1]
+	edgesApart = slices.Insert(edgesApart, 0, run{"right front edge", edges[:1]})
+	edgesApart = append(edgesApart, run{"left front edge", edges[1:]})
+	ways = append(ways, edgesApart)
 	if b.Strips, err = j.firstWithRoom(b.Grid, ways); err != nil {
 		return Band{}, err
 	}
 	above := 0 // the uppermost button lies where the vee begins, or near the end of its strip
-	if len(b.Strips) == len(apart) {
+	if len(b.Strips) == len(edgesApart) {
 		above = j.buttonMargin()
 	}
 	return b, j.placeButtons(b, above)

@@ -219,6 +219,34 @@ func TestOpenedBandsHaveFewStrips(t *testing.T) {
 	})
 }
 
+// What has no room on the bed is refused, or told where that is asked for.
+func TestOpenedBandsHaveRoom(t *testing.T) {
+	checkOpenedBands(t, func(t *rapid.T, s garment.Set) {
+		spec := s.Pieces[0].Spec
+		if spec.Setup.On == shaping.Hand {
+			return
+		}
+		for _, b := range s.Bands {
+			for _, strip := range b.Strips {
+				if (strip.Stitches+1)/2 <= spec.Setup.BedNeedles()/2 {
+					continue
+				}
+				told := slices.ContainsFunc(s.Failed(), func(c garment.Check) bool { return c.Name == "bed" && c.What == b.Name+" on the bed" })
+				if spec.Checks.Bed != garment.AsWarning || !told {
+					t.Fatalf("%s, %s: %d stitches on %d needles, checks.bed %v, told %v", b.Name, strip.Name, strip.Stitches, spec.Setup.BedNeedles(), spec.Checks.Bed, told)
+				}
+			}
+		}
+	})
+	// The neckband alone is too wide: the fronts are narrow, and their edges short.
+	s := adultOpened()
+	s.Band.Gauge = newGauge("100", "30", "10 cm")
+	s.Body.Length, s.Neck.Depth = length("10 cm"), length("20 cm")
+	if _, err := garment.Pieces(s); !errors.Is(err, garment.ErrBed) {
+		t.Errorf("error %v", err)
+	}
+}
+
 // adultOpened is a front that opens, with a band.
 func adultOpened() garment.Spec {
 	s := adultBanded()
