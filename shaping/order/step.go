@@ -119,12 +119,13 @@ func (p *planner) fashionedIn(run shaping.Span, edge shaping.Side, stitches, rea
 	return actions
 }
 
-// fashionedOut moves the edge stitches outwards by one needle for every stitch
-// that comes and fills the needle they leave.
+// fashionedOut moves the edge stitches outwards by one needle for every stitch that comes and
+// fills the needle they leave, from the neighbour of which the new loop is lifted: so one
+// stitch stays where it is, if there are two.
 func (p *planner) fashionedOut(run shaping.Span, edge shaping.Side, stitches int) []shaping.Action {
 	var actions []shaping.Action
 	for range stitches {
-		group := run.Edge(edge, p.edgeStitches())
+		group := run.Edge(edge, max(1, min(p.edgeStitches(), run.Len()-1)))
 		empty := group.End(edge.Opposite())
 		actions = append(actions,
 			shaping.Action{Do: shaping.DoShift, Needles: group, Toward: edge},
