@@ -117,6 +117,9 @@ func (f *trunk) chooseOverlap() error {
 	w, s := &f.widths, f.spec
 	least, most := w.Neck&1, w.Neck-2 // a stitch of the neck in either front
 	if most < least {
+		if needed := f.gauge.Width(least + 3); needed.Cmp(s.widestNeck(s.shoulders(f.gauge, w.Seam, max(2-w.Seam, 1)))) > 0 {
+			return s.fitError("body.width", s.Body.Width, "too few stitches for two fronts with a neck and shoulders")
+		}
 		return s.fitError("neck.width", s.Neck.Width, fmt.Sprintf("a neck of %s cannot be parted into two fronts: at least %s",
 			plural.Stitches(w.Neck), s.atLeast(f.gauge.Width(least+2))))
 	}

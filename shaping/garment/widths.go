@@ -139,11 +139,9 @@ func (f *trunk) chooseAcross() error {
 // noShoulders says what is too wide, and how wide it may be for shoulders of at
 // least that many stitches that have one for each group.
 func noShoulders(s Spec, g gauge.Gauge, seam, least int) error {
-	drop := g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest))
-	// Both shoulders, and a stitch for what rounding takes.
-	shoulders := g.Width(2*max(drop/2+2-seam, least) + 1)
 	millimetre := gauge.MustParseLength("1 mm")
-	if free := s.Body.Width.Sub(s.Armhole.Inset.Mul(2)).Sub(shoulders); free.Cmp(g.Width(1)) >= 0 && free.Cmp(millimetre) >= 0 {
+	shoulders := s.shoulders(g, seam, least)
+	if free := s.widestNeck(shoulders); free.Cmp(g.Width(1)) >= 0 && free.Cmp(millimetre) >= 0 {
 		return s.fitError("neck.width", s.Neck.Width, fmt.Sprintf("wider than the body leaves: at most %s%s", s.atMost(free), alsoAtMost("neck.flat", s.Neck.Flat, free)))
 	}
 	if s.Armhole.Inset.IsZero() {
@@ -154,6 +152,18 @@ func noShoulders(s Spec, g gauge.Gauge, seam, least int) error {
 		want += fmt.Sprintf(": at most %s beside the neck%s", s.atMost(free), alsoAtMost("armhole.bindOff", s.Armhole.BindOff, free))
 	}
 	return s.fitError("armhole.inset", s.Armhole.Inset, want)
+}
+
+// shoulders returns the width of two shoulders of at least that many stitches that have one
+// for each group, and a stitch for what rounding takes.
+func (s Spec) shoulders(g gauge.Gauge, seam, least int) gauge.Length {
+	drop := g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest))
+	return g.Width(2*max(drop/2+2-seam, least) + 1)
+}
+
+// widestNeck returns what the body leaves beside the armholes and shoulders of that width.
+func (s Spec) widestNeck(shoulders gauge.Length) gauge.Length {
+	return s.Body.Width.Sub(s.Armhole.Inset.Mul(2)).Sub(shoulders)
 }
 
 // alsoAtMost says that another length must not be longer either, if it is.
