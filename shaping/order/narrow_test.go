@@ -50,3 +50,30 @@ func TestIncreaseOfNarrowPanels(t *testing.T) {
 		}
 	}
 }
+
+// What the body put on hold at the edge of a half is not put on hold again where the half
+// splits.
+func TestHeldByTheBodyAndSplitAgain(t *testing.T) {
+	hold := func(row, stitches int) shaping.Step { return shaping.Step{Row: row, Stitches: -stitches, Method: shaping.Hold} }
+	span := func(first, last shaping.Needle) shaping.Span { return shaping.Span{First: first, Last: last} }
+	work, err := order.Arrange(order.Outline{
+		Name: "front", Place: shaping.Bed, Carriage: shaping.Right,
+		Panels: shaping.Tree{
+			{
+				Name: shaping.Body, FirstRow: 1, LastRow: 12, Needles: shaping.Centred(2),
+				Left:  shaping.Schedule{hold(3, 1), hold(5, 2)},
+				Right: shaping.Schedule{{Row: 3, Stitches: 6, Method: shaping.CastOn}},
+			},
+			{Name: shaping.RightHalf, Parent: shaping.Body, FirstRow: 13, LastRow: 13, Needles: span(shaping.R(6), shaping.R(7))},
+			{Name: shaping.LeftHalf, Parent: shaping.Body, FirstRow: 13, LastRow: 14, Needles: span(shaping.R(2), shaping.R(5))},
+			{Name: "third", Parent: shaping.LeftHalf, FirstRow: 15, LastRow: 15, Needles: span(shaping.R(3), shaping.R(3))},
+			{Name: "fourth", Parent: shaping.LeftHalf, FirstRow: 15, LastRow: 15, Needles: span(shaping.R(4), shaping.R(4))},
+		},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := bed.Knit(work); err != nil {
+		t.Error(err)
+	}
+}

@@ -113,7 +113,7 @@ func (p *planner) restOf(panel shaping.Panel) []shaping.Span {
 	for n := range parent.InWork(parent.LastRow).All() {
 		name, _ := p.siblingAt(panel, n)
 		switch {
-		case panel.Needles.Contains(n):
+		case panel.Needles.Contains(n), *p.at(n) != working: // what the parent's parent holds is on hold already
 			open = false
 		case open && name == owner:
 			rest[len(rest)-1].Last = n
