@@ -54,7 +54,9 @@ func TestIncreaseOfNarrowPanels(t *testing.T) {
 // What the body put on hold at the edge of a half is not put on hold again where the half
 // splits.
 func TestHeldByTheBodyAndSplitAgain(t *testing.T) {
-	hold := func(row, stitches int) shaping.Step { return shaping.Step{Row: row, Stitches: -stitches, Method: shaping.Hold} }
+	hold := func(row, stitches int) shaping.Step {
+		return shaping.Step{Row: row, Stitches: -stitches, Method: shaping.Hold}
+	}
 	span := func(first, last shaping.Needle) shaping.Span { return shaping.Span{First: first, Last: last} }
 	work, err := order.Arrange(order.Outline{
 		Name: "front", Place: shaping.Bed, Carriage: shaping.Right,
