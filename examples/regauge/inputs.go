@@ -4,7 +4,6 @@ import (
 	"flag"
 	"fmt"
 	"io"
-	"strings"
 
 	"example.com/walewise/internal/sample"
 	"example.com/walewise/shaping"
@@ -73,7 +72,7 @@ func (in *inputs) goOn(before garment.Set, spec garment.Spec) (regauged, error) 
 		piece, ok = before.Piece(in.piece)
 	}
 	if !ok {
-		return regauged{}, fmt.Errorf("-piece %q: the pieces are %s", in.piece, names(before.Pieces))
+		return regauged{}, fmt.Errorf("-piece %q: the pieces are %s", in.piece, sample.Names(before.Pieces))
 	}
 	rest, err := garment.GoOn(piece, in.knitted, spec)
 	if err != nil {
@@ -83,15 +82,6 @@ func (in *inputs) goOn(before garment.Set, spec garment.Spec) (regauged, error) 
 		before: garment.Set{Pieces: []garment.Piece{piece}}, after: garment.Set{Pieces: []garment.Piece{rest}},
 		from: &sheet.Reading{Panel: shaping.Body, Counter: in.knitted},
 	}, nil
-}
-
-// names lists the names of pieces.
-func names(pieces []garment.Piece) string {
-	var list []string
-	for _, p := range pieces {
-		list = append(list, p.Name())
-	}
-	return strings.Join(list, ", ")
 }
 
 // gauge reads the new gauge, that of the demo if no file is named.

@@ -18,9 +18,9 @@
 // bed, and two that were washed. With -knitted one piece is gone on with: so many rows of it
 // are on the needles, knitted as the spec has them, and the rest is planned anew from these
 // stitches by the gauge that was found on the piece itself. What changes is followed by the
-// rest of the instructions. What -as json, csv and instructions print is the new
-// garment, or of the one piece. With -out it writes everything that -as can print into a folder, and prints
-// the paths of the files. With -check it plans nothing, but knits the pieces of a plan,
+// rest of the instructions. What -as json, csv and instructions print is the new garment,
+// or the rest of the one piece. With -out it writes everything that -as can print into a
+// folder, and prints the paths of the files. With -check it plans nothing, but knits the pieces of a plan,
 // whoever made it, and prints what becomes of them; that the sizes in the plan are true is
 // not checked.
 //
@@ -35,9 +35,7 @@ import (
 	"strings"
 
 	"example.com/walewise/internal/sample"
-	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
-	"example.com/walewise/shaping/plan"
 	"example.com/walewise/shaping/sheet"
 )
 
@@ -89,14 +87,9 @@ func writeInstructions(w io.Writer, r regauged) error {
 }
 
 func writePlan(w io.Writer, r regauged) error {
-	return plan.Write(w, plan.From(r.after.Pieces...))
+	return sample.WritePlan(w, r.after)
 }
 
-// writeRows writes the rows of all pieces into one table.
 func writeRows(w io.Writer, r regauged) error {
-	var works []shaping.Work
-	for _, piece := range r.after.Pieces {
-		works = append(works, piece.Work)
-	}
-	return sheet.WriteTable(w, works...)
+	return sample.WriteRows(w, r.after)
 }

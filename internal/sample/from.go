@@ -3,7 +3,6 @@ package sample
 import (
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"example.com/walewise/shaping/garment"
@@ -12,16 +11,21 @@ import (
 
 // writeFrom writes the rest of a piece from a counter reading on.
 func writeFrom(w io.Writer, pieces []garment.Piece, o options) error {
-	i := 0
+	piece, ok := pieces[0], true
 	if o.given["piece"] {
-		i = slices.IndexFunc(pieces, func(p garment.Piece) bool { return p.Name() == o.piece })
+		piece, ok = garment.Set{Pieces: pieces}.Piece(o.piece)
 	}
-	if i < 0 {
-		var names []string
-		for _, p := range pieces {
-			names = append(names, p.Name())
-		}
-		return fmt.Errorf("-piece %q: there is %s", o.piece, strings.Join(names, ", "))
+	if !ok {
+		return fmt.Errorf("-piece %q: there is %s", o.piece, Names(pieces))
 	}
-	return sheet.WriteFrom(w, pieces[i], sheet.Reading{Panel: o.panel, Counter: o.from})
+	return sheet.WriteFrom(w, piece, sheet.Reading{Panel: o.panel, Counter: o.from})
+}
+
+// Names lists the names of pieces, as a message about one that there is not gives them.
+func Names(pieces []garment.Piece) string {
+	var names []string
+	for _, p := range pieces {
+		names = append(names, p.Name())
+	}
+	return strings.Join(names, ", ")
 }

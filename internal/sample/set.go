@@ -13,17 +13,19 @@ import (
 // all pieces in one table.
 func OfSet() []Output[garment.Set] {
 	return []Output[garment.Set]{
-		{Form: "json", File: "plan.json", Write: writePlan},
+		{Form: "json", File: "plan.json", Write: WritePlan},
 		{Form: "text", File: "instructions.txt", Write: sheet.WriteSet},
-		{Form: "csv", File: "rows.csv", Write: writeRows},
+		{Form: "csv", File: "rows.csv", Write: WriteRows},
 	}
 }
 
-func writePlan(w io.Writer, set garment.Set) error {
+// WritePlan writes the plan of a whole garment.
+func WritePlan(w io.Writer, set garment.Set) error {
 	return plan.Write(w, plan.From(set.Pieces...))
 }
 
-func writeRows(w io.Writer, set garment.Set) error {
+// WriteRows writes the rows of all pieces into one table.
+func WriteRows(w io.Writer, set garment.Set) error {
 	var works []shaping.Work
 	for _, piece := range set.Pieces {
 		works = append(works, piece.Work)

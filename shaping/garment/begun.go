@@ -174,12 +174,10 @@ func (j job) gone(stretches []slant, plainKept bool) []slant {
 // band returns the rows of the band: those that are knitted if it is finished, and at least
 // those that are.
 func (b *begun) band(rows int) int {
-	switch old := b.piece.Heights.Band; {
-	case b.rows >= old:
+	if old := b.piece.Heights.Band; b.rows >= old {
 		return old
-	default:
-		return max(rows, b.rows)
 	}
+	return max(rows, b.rows)
 }
 
 // remeasured returns an edge of the piece as it was planned, measured by another gauge: the

@@ -53,6 +53,11 @@ func (s *writer) bothShoulders() string {
 	return fmt.Sprintf("the right front to the %v half of the back, and the left front to the %v half", outer.Opposite(), outer)
 }
 
+// bothShouldersStep is the step of joining them.
+func (s *writer) bothShouldersStep() string {
+	return fmt.Sprintf("Both shoulders: %s, as their instructions call them.", s.bothShoulders())
+}
+
 // ofFront says where a part of one of two fronts lies. Picking up goes up the right front and
 // down the left one.
 func (b bandWriter) ofFront(p garment.Part) string {
@@ -155,7 +160,7 @@ func (b bandWriter) holesAlong(p garment.Part, s garment.Strip) string {
 
 // openedJoining returns the first steps of joining two fronts and a back with bands.
 func (s *setWriter) openedJoining(front *writer) []string {
-	list := []string{fmt.Sprintf("Both shoulders: %s, as their instructions call them.", front.bothShoulders())}
+	list := []string{front.bothShouldersStep()}
 	for _, band := range s.bands {
 		list = append(list, fmt.Sprintf("The %s, %s: see %s, after the pieces.", band.Name, plural.Stitches(band.Stitches()), strings.ToUpper(band.Name)))
 	}

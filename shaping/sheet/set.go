@@ -14,8 +14,9 @@ import (
 
 // WriteSet writes the instructions of a whole garment: a table of its pieces, the checks
 // between them, the order in which they are joined, and then each piece as [Write] does,
-// with what is the same for all of them said once, and the bands that are picked up from them. It returns the first error of w, and
-// [ErrPiece] for a set without pieces, or with one that was not planned and knitted.
+// with what is the same for all of them said once, and the bands that are picked up from
+// them. It returns the first error of w, and [ErrPiece] for a set without pieces, or with
+// one that was not planned and knitted.
 func WriteSet(w io.Writer, set garment.Set) error {
 	if len(set.Pieces) == 0 || slices.ContainsFunc(set.Pieces, func(p garment.Piece) bool { return !made(p) }) {
 		return ErrPiece
@@ -186,8 +187,7 @@ func (s *setWriter) joining() {
 		steps = s.bandJoining(front)
 	case both && front.opened():
 		steps = append(steps,
-			fmt.Sprintf("Both shoulders: the right front to the %v half of the back, and the left front to the %v half, as their instructions call them.",
-				front.piece.Outer().Opposite(), front.piece.Outer()),
+			front.bothShouldersStep(),
 			"The neckband, from one front edge by the back to the other: what it takes up stands at the end of each piece.",
 			"The bands along the front edges, over the ends of the neckband.")
 	case both && front.inTheRound():
