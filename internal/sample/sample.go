@@ -20,7 +20,7 @@ type Program[T any] struct {
 	Demo    []byte // the spec that is planned when none is given
 	Plan    func(garment.Spec) (T, error)
 	Pieces  func(T) []garment.Piece // those that -from and -piece choose among
-	Outputs []Output[T] // two at least, in the order in which -out writes them; one has the form text
+	Outputs []Output[T]             // two at least, in the order in which -out writes them; one has the form text
 
 	// Inputs, of a program that plans from more than a spec, adds its own flags and returns
 	// what plans with them, in the place of Plan; PlansFrom says in the usage which they are,
