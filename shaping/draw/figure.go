@@ -1,0 +1,250 @@
+package draw
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/svgw"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+// figure is the outline of one form with its lengths: at the left of it rows and stitches
+// at its corners, at the right the lengths that go up, above, below and in it those that go
+// across.
+type figure struct {
+	*svgw.Writer
+	group
+	flipped       bool
+	scale         svgw.Number
+	at            point // its upper left corner
+	width, height svgw.Number
+	points        []point // of the outline, at full size
+	left, top     svgw.Number
+}
+
+// Sizes of a figure's parts, in thousandths of a millimetre.
+const (
+	cornersWide svgw.Number = 24_500
+	lengthsWide svgw.Number = 33_000
+	figureHead  svgw.Number = 20_500
+	figureFoot  svgw.Number = 14_000
+	noteSize    svgw.Number = 2_700
+	noteLine    svgw.Number = 3_300
+)
+
+func newFigure(g group, look Look, scale svgw.Number) *figure {
+	f := &figure{group: g, scale: scale, points: slices.Clone(g.points), flipped: look.facing(g.piece) != g.piece.Work.Facing}
+	if f.flipped {
+		for i := range f.points {
+			f.points[i].x = -f.points[i].x
+		}
+	}
+	least, most, top := f.extent()
+	f.left, f.top = least, top
+	f.width = max(cornersWide+(most-least)/scale+lengthsWide, 60_000)
+	_, notes := f.noteTops()
+	f.height = max(figureHead+top/scale+figureFoot, notes+1_000)
+	return f
+}
+
+// extent returns the outermost places of the outline.
+func (f *figure) extent() (least, most, top svgw.Number) {
+	least, most = f.points[0].x, f.points[0].x
+	for _, p := range f.points {
+		least, most, top = min(least, p.x), max(most, p.x), max(top, p.y)
+	}
+	return least, most, top
+}
+
+// place returns where a point of the piece lies on the page.
+func (f *figure) place(p point) point {
+	return point{f.at.x + cornersWide + (p.x-f.left)/f.scale, f.at.y + figureHead + (f.top-p.y)/f.scale}.rounded()
+}
+
+func (f *figure) write() {
+	_, most, _ := f.extent()
+	middle := f.place(point{(f.left + most) / 2, 0}).x
+	f.Text("text", capital(strings.Join(f.names, " and ")), label(middle, f.at.y+4_600, textSize, "middle", svgw.A("font-weight", "bold"))...)
+	f.line()
+	f.corners()
+	f.lengths()
+	f.widths()
+}
+
+// line draws the outline, and where its band ends.
+func (f *figure) line() {
+	var p svgw.Path
+	for i, at := range f.points {
+		to := f.place(at)
+		if i == 0 {
+			p.Move(to.x, to.y)
+		} else {
+			p.Line(to.x, to.y)
+		}
+	}
+	p.Close()
+	f.Leaf("path", svgw.A("class", "outline"), svgw.A("d", p.String()), svgw.A("fill-opacity", ".07"),
+		svgw.A("stroke", "currentColor"), svgw.N("stroke-width", 500), svgw.A("stroke-linejoin", "round"))
+	if band := f.piece.Heights.Band; band > 0 {
+		var line svgw.Path
+		first, last := f.place(point{f.points[0].x, f.up(band)}), f.place(point{f.points[len(f.points)-1].x, f.up(band)})
+		line.Move(first.x, first.y).Line(last.x, last.y)
+		stroke(f.Writer, "band", &line, 200, svgw.A("stroke-dasharray", "1.4 1"))
+	}
+}
+
+func (f *figure) up(rows int) svgw.Number { return f.drawn.up(rows) }
+
+// corner is a height at which the outline turns.
+type corner struct {
+	rows     int
+	stitches []string
+}
+
+// turns lists the corners from the top: rows from the cast on, and the stitches there.
+func (f *figure) turns() []corner {
+	h, w := heights(f.piece), f.piece.Widths
+	list := []corner{{0, st(w.CastOn)}, {h.Underarm, st(w.Body)}}
+	if w.Waist > 0 {
+		list = append(list, corner{h.Waist, st(w.Waist)})
+	}
+	switch {
+	case !f.isSleeve():
+		list = append(list, f.trunkTurns()...)
+	case h.Cap > 0:
+		list = append(list, corner{h.Top(), st(w.Flat)})
+	}
+	slices.SortStableFunc(list, func(a, b corner) int { return b.rows - a.rows })
+	var kept []corner
+	for _, c := range list {
+		if k := len(kept) - 1; k >= 0 && kept[k].rows == c.rows {
+			kept[k].stitches = append(kept[k].stitches, c.stitches...)
+		} else {
+			kept = append(kept, c)
+		}
+	}
+	return kept
+}
+
+func st(n int) []string { return []string{fmt.Sprintf("%d st", n)} }
+
+// trunkTurns lists the corners of a front or a back above the underarm.
+func (f *figure) trunkTurns() []corner {
+	h, w := heights(f.piece), f.piece.Widths
+	sides := 2
+	if f.piece.Outer().IsValid() {
+		sides = 1
+	}
+	var list []corner
+	for _, e := range f.piece.Edges {
+		if e.Name == garment.ArmholeEdge {
+			end := e.FirstRow - 1 + e.Rows
+			if steps := e.Schedule; len(steps) > 0 {
+				end = e.FirstRow - 1 + steps[len(steps)-1].Row - 1
+			}
+			list = append(list, corner{end, st(w.Body - sides*w.Inset)})
+			break
+		}
+	}
+	neck := "neck"
+	if w.Flat > 0 {
+		neck = fmt.Sprintf("neck %d st", w.Flat)
+	}
+	return append(list, corner{h.NeckStart(), []string{neck}}, corner{h.Tip(), st(w.Shoulder)}, corner{h.Top(), nil})
+}
+
+// corners writes rows and stitches beside the corners, at the left.
+func (f *figure) corners() {
+	list := f.turns()
+	var wanted []svgw.Number
+	lines := 0
+	for _, c := range list {
+		wanted = append(wanted, f.place(point{f.left, f.up(c.rows)}).y)
+		lines = max(lines, 1+len(c.stitches))
+	}
+	placed := spread(wanted, noteLine*svgw.Number(lines)+800, f.at.y+figureHead-6_000, f.at.y+f.height-noteLine*svgw.Number(lines-1))
+	x := f.at.x + cornersWide - 5_500
+	var leaders svgw.Path
+	f.Open("g", svgw.A("class", "corners"), svgw.N("font-size", noteSize), svgw.A("text-anchor", "end"))
+	for i, c := range list {
+		for k, text := range append([]string{fmt.Sprintf("%d rows", c.rows)}, c.stitches...) {
+			f.Text("text", text, svgw.N("x", x), svgw.N("y", placed[i]+noteLine*svgw.Number(k)))
+		}
+		leaders.Move(x+500, placed[i]-800).Line(x+2_500, wanted[i]).Line(f.edge(c.rows)-500, wanted[i])
+	}
+	f.Close()
+	stroke(f.Writer, "leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
+}
+
+// edge returns where the outermost point of the outline at the left lies at a height.
+func (f *figure) edge(rows int) svgw.Number {
+	y := f.up(rows)
+	_, least, _ := f.extent()
+	for i, p := range f.points {
+		q := f.points[(i+1)%len(f.points)]
+		switch {
+		case y < min(p.y, q.y) || y > max(p.y, q.y):
+		case p.y == q.y:
+			least = min(least, p.x, q.x)
+		default:
+			least = min(least, p.x+(q.x-p.x)*(y-p.y)/(q.y-p.y))
+		}
+	}
+	return f.place(point{least, y}).x
+}
+
+// size returns a length of the piece by its name; ok is false if there is none.
+func (f *figure) size(name string) (size garment.Size, ok bool) {
+	for _, s := range f.piece.Sizes {
+		if s.Name == name {
+			return s, true
+		}
+	}
+	return garment.Size{}, false
+}
+
+// text returns a length as asked, and as knitted where that reads otherwise.
+func (f *figure) text(s garment.Size) (asked, knitted string) {
+	asked, knitted = f.length(s.Asked), f.length(s.Knitted)
+	if asked == knitted {
+		return asked, ""
+	}
+	return asked, "knitted " + knitted
+}
+
+// length returns a length in the unit of the spec, to a millimetre or a hundredth of an inch.
+func (f *figure) length(l gauge.Length) string {
+	unit, places := f.piece.Spec.Units, 1
+	if unit == gauge.Inch {
+		places = 2
+	}
+	return l.Format(unit, places)
+}
+
+func (f *figure) says() string {
+	var said []string
+	for _, s := range f.piece.Sizes {
+		text := names[s.Name] + " " + f.length(s.Knitted)
+		said = append(said, text)
+	}
+	return capital(strings.Join(f.names, " and ")) + ": " + strings.Join(said, ", ") + "."
+}
+
+// names are how the sizes of a piece are called beside its outline.
+var names = map[string]string{
+	"width": "at the underarm", "length": "to underarm", "cuff": "cuff", "hem": "hem", "waist": "waist",
+	"waistHeight": "to waist", "armhole": "armhole", "inset": "armhole inset", "neckWidth": "neck", "neckDepth": "neck depth",
+	"shoulder": "shoulder", "drop": "shoulder drop", "height": "whole height",
+	"flat": "top", "cap": "cap", "capEdge": "along the cap",
+}
+
+// side returns the side of the page on which a side of the piece lies.
+func (f *figure) side(s shaping.Side) shaping.Side {
+	if f.flipped {
+		return s.Opposite()
+	}
+	return s
+}

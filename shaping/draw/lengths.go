@@ -1,0 +1,236 @@
+package draw
+
+import (
+	"example.com/walewise/internal/svgw"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+// upright is a length that goes up, between two heights in rows.
+type upright struct {
+	size     garment.Size
+	from, to int
+	lane     svgw.Number // from the outline to its line
+}
+
+// uprights lists the lengths that go up, from the top.
+func (f *figure) uprights() []upright {
+	h := heights(f.piece)
+	const near, far svgw.Number = 2_500, 5_000
+	var list []upright
+	for _, u := range []struct {
+		name     string
+		from, to int
+		lane     svgw.Number
+	}{
+		{"drop", h.Tip(), h.Top(), near},
+		{"neckDepth", h.NeckStart(), h.Top(), 0},
+		{"armhole", h.Underarm, h.Tip(), near},
+		{"cap", h.Underarm, h.Top(), near},
+		{"capEdge", h.Underarm, h.Top(), 0},
+		{"inset", h.Underarm, h.Underarm, 0},
+		{"height", 0, h.Top(), far},
+		{"length", 0, h.Underarm, near},
+		{"waistHeight", 0, h.Waist, 0},
+	} {
+		if size, ok := f.size(u.name); ok {
+			list = append(list, upright{size, u.from, u.to, u.lane})
+		}
+	}
+	return list
+}
+
+// lengths writes the lengths that go up, at the right.
+func (f *figure) lengths() {
+	right := f.right()
+	var lines svgw.Path
+	for _, u := range f.uprights() {
+		if u.lane > 0 {
+			measure(&lines, point{right + u.lane, f.level(u.to)}, point{right + u.lane, f.level(u.from)})
+		}
+	}
+	stroke(f.Writer, "lengths", &lines, 180)
+	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize))
+	tops, _ := f.noteTops()
+	for i, u := range f.uprights() {
+		f.note(right+7_000, tops[i], u.size)
+	}
+	f.Close()
+}
+
+// noteTops returns where the notes about the lengths that go up begin: beside the middle of
+// each, or below the one before it; and where the last of them ends.
+func (f *figure) noteTops() (tops []svgw.Number, bottom svgw.Number) {
+	bottom = f.at.y + figureHead - 1_200
+	for _, u := range f.uprights() {
+		middle, height := (f.level(u.from)+f.level(u.to))/2, f.noteHeight(u.size)
+		top := max(bottom, middle-height/2)
+		tops = append(tops, top)
+		bottom = top + height + 900
+	}
+	return tops, bottom
+}
+
+// right returns where the outline ends at the right.
+func (f *figure) right() svgw.Number {
+	_, most, _ := f.extent()
+	return f.place(point{most, 0}).x
+}
+
+// level returns where so many rows lie on the page.
+func (f *figure) level(rows int) svgw.Number { return f.place(point{0, f.up(rows)}).y }
+
+// noteHeight returns how high the lines about a length are.
+func (f *figure) noteHeight(s garment.Size) svgw.Number {
+	if _, knitted := f.text(s); knitted != "" {
+		return 3 * noteLine
+	}
+	return 2 * noteLine
+}
+
+// note writes the name of a length and what it is, from a height down.
+func (f *figure) note(x, top svgw.Number, s garment.Size, attrs ...svgw.Attr) {
+	asked, knitted := f.text(s)
+	for i, text := range []string{names[s.Name], asked, knitted} {
+		if text != "" {
+			f.Text("text", text, append([]svgw.Attr{svgw.N("x", x), svgw.N("y", top+noteLine*svgw.Number(i)+noteSize)}, attrs...)...)
+		}
+	}
+}
+
+// measure draws a line with a stroke across each end.
+func measure(p *svgw.Path, from, to point) {
+	const half svgw.Number = 900
+	p.Move(from.x, from.y).Line(to.x, to.y)
+	for _, end := range []point{from, to} {
+		if from.x == to.x {
+			p.Move(end.x-half, end.y).Right(2 * half)
+		} else {
+			p.Move(end.x, end.y-half).Down(2 * half)
+		}
+	}
+}
+
+// widths writes the lengths that go across: those of the body in it, those of the top above
+// it, that of the lower edge below it.
+func (f *figure) widths() {
+	w, h, o := f.piece.Widths, heights(f.piece), f.drawn
+	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize), svgw.A("text-anchor", "middle"))
+	for _, name := range []string{"hem", "cuff"} {
+		if size, ok := f.size(name); ok {
+			f.below(size)
+		}
+	}
+	if size, ok := f.size("width"); ok {
+		if _, apart := f.size("hem"); apart || f.isSleeve() {
+			f.inside(size, h.Underarm)
+		} else {
+			f.below(size)
+		}
+	}
+	if size, ok := f.size("waist"); ok {
+		f.inside(size, h.Waist)
+	}
+	if size, ok := f.size("flat"); ok {
+		f.above(size, f.span(h.Top(), o.across(w.Flat-2*w.Seam)))
+	}
+	f.Close()
+	if size, ok := f.size("neckWidth"); ok {
+		f.over(size, true)
+	}
+	if size, ok := f.size("shoulder"); ok {
+		f.over(size, false)
+	}
+}
+
+func (f *figure) isSleeve() bool { return f.piece.Widths.Neck == 0 }
+
+// span returns the ends of a width at a height: about the middle of the piece, and of one of
+// two fronts from its inner edge.
+func (f *figure) span(rows int, width svgw.Number) [2]point {
+	least, most, _ := f.extent()
+	from := (least + most - width) / 2
+	if outer := f.piece.Outer(); outer.IsValid() {
+		from = most - width
+		if f.side(outer) == shaping.Right {
+			from = least
+		}
+	}
+	return [2]point{f.place(point{from, f.up(rows)}), f.place(point{from + width, f.up(rows)})}
+}
+
+// below writes the width of the lower edge.
+func (f *figure) below(s garment.Size) {
+	from, to := f.place(f.points[0]), f.place(f.points[len(f.points)-1])
+	from.y, to.y = from.y+3_000, to.y+3_000
+	f.across(s, from, to, from.y+300)
+}
+
+// inside writes a width at a height within the outline, below its line.
+func (f *figure) inside(s garment.Size, rows int) {
+	ends := f.span(rows, full(s.Knitted))
+	f.across(s, ends[0], ends[1], ends[0].y+300)
+}
+
+// above writes a width over the outline.
+func (f *figure) above(s garment.Size, ends [2]point) {
+	y := ends[0].y - 2_500
+	f.across(s, point{ends[0].x, y}, point{ends[1].x, y}, y-f.noteHeight(s)-600)
+}
+
+func (f *figure) across(s garment.Size, from, to point, top svgw.Number) {
+	var line svgw.Path
+	measure(&line, from, to)
+	stroke(f.Writer, "widths", &line, 180)
+	f.note((from.x+to.x)/2, top, s)
+}
+
+// top writes the width of the neck over its middle, or that of the right shoulder beside
+// its right end.
+func (f *figure) over(s garment.Size, neck bool) {
+	outer := shaping.Right
+	if o := f.piece.Outer(); o.IsValid() {
+		outer = o
+	}
+	o := f.drawn
+	edge := o.outer(outer)
+	neckPoint, tip := edge[len(edge)-1], f.tip(edge)
+	inner := o.boundary(f.piece.Work.Panels[0].Needles, outer.Opposite()) // of one of two fronts
+	if !f.piece.Outer().IsValid() {
+		left := o.outer(outer.Opposite())
+		inner = left[len(left)-1].x
+	}
+	if f.flipped {
+		neckPoint.x, tip.x, inner = -neckPoint.x, -tip.x, -inner
+	}
+	from, to := f.place(point{inner, f.top}), f.place(point{neckPoint.x, f.top})
+	anchor := "middle"
+	if !neck {
+		from, to = to, f.place(point{tip.x, f.top})
+	}
+	from.y, to.y = from.y-2_500, to.y-2_500
+	var line svgw.Path
+	measure(&line, from, to)
+	stroke(f.Writer, "widths", &line, 180)
+	x := (from.x + to.x) / 2
+	if !neck {
+		anchor = "start"
+		if x = max(from.x, to.x) + 1_200; f.side(outer) == shaping.Left {
+			x = f.at.x + 500
+		}
+	}
+	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize), svgw.A("text-anchor", anchor))
+	f.note(x, from.y-f.noteHeight(s)-300, s)
+	f.Close()
+}
+
+// tip returns the outer end of the shoulder on an outer edge.
+func (f *figure) tip(edge []point) point {
+	y := f.up(heights(f.piece).Tip())
+	for _, at := range edge {
+		if at.y >= y {
+			return at
+		}
+	}
+	return edge[len(edge)-1]
+}

@@ -1,0 +1,41 @@
+package draw
+
+import (
+	"errors"
+	"slices"
+
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+)
+
+// Look is how a picture is made. The zero value shows pieces as the knitter sees them,
+// for a file of its own.
+type Look struct {
+	// Facing is the side of the fabric that is shown; left open, the one that faces the
+	// knitter: the purl side of a piece from the bed, the knit side of one in the hand.
+	Facing shaping.Facing
+	// Folded is about charts: long runs of rows without shaping are left out, and it is said
+	// how many they are. Else every row is drawn, and the chart has the form of the cloth.
+	Folded bool
+	// Inline makes the picture part of an HTML page: it takes the colour of the page's text
+	// and has no background of its own.
+	Inline bool
+	// ID is what the names begin with by which a picture's title and description are found,
+	// letters, digits and hyphens; on one page every picture needs its own. Left open, it is
+	// made from the kind of picture and the name of the piece.
+	ID string
+}
+
+// ErrPiece is returned for a piece that package garment has not made.
+var ErrPiece = errors.New("draw: the piece was not planned and knitted: make it with package garment")
+
+// made reports whether a piece was planned and knitted.
+func made(piece garment.Piece) bool {
+	rows := piece.Work.Rows
+	return len(rows) > 0 && len(piece.Work.Panels) > 0 && piece.Cloth.Rows() == len(rows)
+}
+
+// allMade reports whether there are pieces and all were planned and knitted.
+func allMade(pieces []garment.Piece) bool {
+	return len(pieces) > 0 && !slices.ContainsFunc(pieces, func(p garment.Piece) bool { return !made(p) })
+}

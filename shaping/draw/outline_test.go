@@ -1,0 +1,166 @@
+package draw
+
+import (
+	"math"
+	"os"
+	"testing"
+
+	"example.com/walewise/gauge"
+	"example.com/walewise/internal/gen"
+	"example.com/walewise/internal/svgw"
+	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
+	"example.com/walewise/shaping/plan"
+	"pgregory.net/rapid"
+)
+
+// area returns what a closed line encloses, in square millimetres.
+func area(points []point) float64 {
+	sum := 0.0
+	for i, p := range points {
+		q := points[(i+1)%len(points)]
+		sum += float64(p.x)*float64(q.y) - float64(q.x)*float64(p.y)
+	}
+	return math.Abs(sum) / 2 / 1e6
+}
+
+// The outline encloses as much as the loops that the judge has knitted, but for what lies
+// between the drawing and its steps.
+func TestOutlineEnclosesTheCloth(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		mm := gauge.MustParseLength("1 mm")
+		spec := rapid.OneOf(gen.JumperSpec(mm), gen.CardiganSpec(mm)).Draw(t, "spec")
+		set, err := garment.Pieces(spec)
+		if err != nil {
+			t.Skip(err)
+		}
+		for _, p := range set.Pieces {
+			cell := p.Gauge.Width(1).Millimetres().Mul(p.Gauge.Height(1).Millimetres()).InexactFloat64()
+			between := 0.0
+			for _, e := range p.Edges {
+				between += e.Area * 100
+			}
+			// A row over the whole width, for edges that are shaped a row apart and for what
+			// is bound off with separate yarn, and a few stitches at the ends of the shoulders.
+			slack := cell * float64(2*p.Widths.Widest()+2*p.Heights.Drop+p.Widths.Shoulder)
+			cloth := float64(p.Cloth.Loops()) * cell
+			for _, points := range [][]point{drawn(p).points(), drawn(p).blocked().points()} {
+				if got := area(points); math.Abs(got-cloth) > between+slack {
+					t.Fatalf("%s: the outline encloses %.0f mm2, the cloth has %.0f; between lie %.0f and %.0f", p.Name(), got, cloth, between, slack)
+				}
+			}
+		}
+	})
+}
+
+// Without what the seams take the outline has the widths and the height that the piece says.
+func TestFinishedOutlineHasTheSizes(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		mm := gauge.MustParseLength("1 mm")
+		spec := rapid.OneOf(gen.JumperSpec(mm), gen.CardiganSpec(mm)).Draw(t, "spec")
+		set, err := garment.Pieces(spec)
+		if err != nil {
+			t.Skip(err)
+		}
+		for _, p := range set.Pieces {
+			points := drawn(p).finished().points()
+			for _, s := range p.Sizes {
+				var got svgw.Number
+				switch s.Name {
+				case "width":
+					if p.Outer().IsValid() && heights(p).NeckStart() < heights(p).Underarm {
+						continue // the neck begins lower
+					}
+					got = widthAt(points, drawn(p).finished().up(heights(p).Underarm)-2)
+				case "hem", "cuff":
+					got = widthAt(points, 2)
+				case "height":
+					for _, at := range points {
+						got = max(got, at.y)
+					}
+				default:
+					continue
+				}
+				if want := full(s.Knitted); got < want-20 || got > want+20 {
+					t.Fatalf("%s: %s is %v in the outline, %v in the piece", p.Name(), s.Name, got, want)
+				}
+			}
+		}
+	})
+}
+
+// widthAt returns how wide the outline is at a height, on the outside.
+func widthAt(points []point, y svgw.Number) svgw.Number {
+	least, most := svgw.Number(math.MaxInt64), svgw.Number(math.MinInt64)
+	for i, p := range points {
+		q := points[(i+1)%len(points)]
+		if y < min(p.y, q.y) || y > max(p.y, q.y) {
+			continue
+		}
+		if p.y == q.y {
+			least, most = min(least, p.x, q.x), max(most, p.x, q.x)
+			continue
+		}
+		x := p.x + (q.x-p.x)*(y-p.y)/(q.y-p.y)
+		least, most = min(least, x), max(most, x)
+	}
+	return most - least
+}
+
+// Of a piece that is alike on both sides the blocked outline is alike too.
+func TestBlockedOutlineIsAlikeOnBothSides(t *testing.T) {
+	for _, program := range []string{"frontpiece", "pullover"} {
+		text, err := os.ReadFile("../../examples/" + program + "/demo.json")
+		if err != nil {
+			t.Fatal(err)
+		}
+		spec, err := plan.ParseSpec(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		set, err := garment.Pieces(spec)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, p := range set.Pieces {
+			points := drawn(p).blocked().points()
+			middle := svgw.Number(0) // of an odd piece half a stitch to the right
+			if p.Work.Panels[0].Needles.Len()%2 == 1 {
+				middle = full(p.Gauge.Width(1))
+			}
+			n := len(points)
+			for i, at := range points {
+				other := points[n-1-i]
+				if d := at.x + other.x - middle; at.y != other.y || d < -2 || d > 2 {
+					t.Errorf("%s %s: %v has %v at the other side", program, p.Name(), at, other)
+				}
+			}
+		}
+	}
+}
+
+// Loops lie where the judge knitted them: also where needles are emptied and come back.
+func TestFabricHasTheCellsOfTheCloth(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		mm := gauge.MustParseLength("1 mm")
+		set, err := garment.Pieces(gen.JumperSpec(mm).Draw(t, "spec"))
+		if err != nil {
+			t.Skip(err)
+		}
+		for _, p := range set.Pieces {
+			f := lay(p)
+			for i, runs := range f.wales {
+				n, rows, last := shaping.NeedleAt(f.needles.First.Index()+i), 0, 0
+				for _, r := range runs {
+					if r.from < last || r.to < r.from || r.ends == 0 {
+						t.Fatalf("%s, %v: runs %v", p.Name(), n, runs)
+					}
+					rows, last = rows+r.to-r.from, r.to
+				}
+				if rows != p.Cloth.Height(n) {
+					t.Fatalf("%s, %v: %d rows lie there, %d were knitted", p.Name(), n, rows, p.Cloth.Height(n))
+				}
+			}
+		}
+	})
+}

@@ -1,0 +1,145 @@
+package draw
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"example.com/walewise/internal/svgw"
+	"example.com/walewise/shaping/bed"
+	"example.com/walewise/shaping/garment"
+)
+
+// Schematic writes the finished outlines of pieces to one scale on one page, as SVG: without
+// what seams take, with the length asked for and the one that will be knitted where they
+// differ, and with rows and stitches at every corner. Pieces that come off the needles alike,
+// such as two sleeves, are drawn once. It returns the first error of w, and [ErrPiece] for a
+// piece that was not planned and knitted, or if there is none.
+func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
+	if !allMade(pieces) {
+		return ErrPiece
+	}
+	p := layOut(look, alike(pieces))
+	s := look.begin(w, "schematic", p.width, p.height, pieces, "Schematic", p.says)
+	s.Text("text", p.heading(), label(p.width/2, 5_500, noteSize, "middle")...)
+	for i, text := range []string{p.side, p.means} {
+		s.Text("text", text, label(p.width/2, 9_700+noteLine*svgw.Number(i), noteSize, "middle")...)
+	}
+	for _, d := range p.figures {
+		d.Writer = s
+		d.write()
+	}
+	return s.End()
+}
+
+// group is pieces of one form.
+type group struct {
+	piece  garment.Piece
+	names  []string
+	drawn  outline // finished
+	points []point // of it
+}
+
+// alike gathers pieces whose cloth has the same wales.
+func alike(pieces []garment.Piece) []group {
+	var groups []group
+	for _, p := range pieces {
+		i := slices.IndexFunc(groups, func(g group) bool {
+			return g.piece.Outer() == p.Outer() && sameWales(g.piece.Cloth, p.Cloth) && p.Gauge.Equal(g.piece.Gauge)
+		})
+		if i < 0 {
+			o := drawn(p).finished()
+			groups = append(groups, group{p, []string{p.Name()}, o, o.points()})
+		} else {
+			groups[i].names = append(groups[i].names, p.Name())
+		}
+	}
+	return groups
+}
+
+func sameWales(a, b bed.Cloth) bool {
+	if a.Needles() != b.Needles() {
+		return false
+	}
+	for n, height := range a.Wales() {
+		if b.Height(n) != height {
+			return false
+		}
+	}
+	return true
+}
+
+// page is figures laid out beside and below each other.
+type page struct {
+	width, height svgw.Number
+	scale         svgw.Number // a length on the page is one of so many
+	figures       []*figure
+	side, means   string // which side of the fabric is seen
+}
+
+// Sizes of a page, in thousandths of a millimetre.
+const (
+	schematicWidth  svgw.Number = 190_000
+	schematicHeight svgw.Number = 262_000
+	oneWidth        svgw.Number = 102_000 // of the page of one figure
+	oneHeight       svgw.Number = 150_000
+	leastWidth      svgw.Number = 95_000 // that of the heading
+	pageHead        svgw.Number = 16_000
+)
+
+// layOut chooses the largest scale, one of a whole number, at which all figures have room.
+func layOut(look Look, groups []group) page {
+	most := point{schematicWidth, schematicHeight}
+	if len(groups) == 1 {
+		most = point{oneWidth, oneHeight}
+	}
+	const smallest = 60
+	var p page
+	for scale := svgw.Number(1); ; scale++ {
+		p = page{scale: scale, width: leastWidth, height: pageHead}
+		fits := true
+		for i := 0; i < len(groups); {
+			var row []*figure
+			width := svgw.Number(0)
+			for ; i < len(groups); i++ {
+				f := newFigure(groups[i], look, scale)
+				if width > 0 && width+f.width > most.x {
+					break
+				}
+				row, width = append(row, f), width+f.width
+			}
+			p.add(row, width)
+			fits = fits && width <= most.x
+		}
+		if fits && p.height <= most.y || scale == smallest {
+			p.side, p.means = view(groups[0].piece, look.facing(groups[0].piece))
+			return p
+		}
+	}
+}
+
+// add appends a row of figures.
+func (p *page) add(row []*figure, width svgw.Number) {
+	x, height := svgw.Number(0), svgw.Number(0)
+	for _, f := range row {
+		f.at = point{x, p.height}
+		x += f.width
+		height = max(height, f.height)
+	}
+	p.figures = append(p.figures, row...)
+	p.width = max(p.width, width)
+	p.height += height
+}
+
+func (p page) heading() string {
+	return fmt.Sprintf("Scale 1 : %d. Finished and flat, without seam stitches.", int64(p.scale))
+}
+
+func (p page) says() string {
+	var list []string
+	for _, f := range p.figures {
+		list = append(list, f.says())
+	}
+	return p.heading() + " " + p.side + ", " + p.means + ". " + strings.Join(list, " ")
+}
