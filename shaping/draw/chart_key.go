@@ -49,6 +49,9 @@ func (c *chart) key() []keyEntry {
 			c.stroke("middle-sample", &p, 200, svgw.A("stroke-dasharray", "3 .8 .6 .8"))
 		}},
 	)
+	if c.leavesOut() {
+		list = append(list, keyEntry{"at the sides: of equal steps the first and the last", func(svgw.Number, svgw.Number) {}})
+	}
 	if c.piece.Work.Place == shaping.Hand {
 		list = append(list, keyEntry{"numbers below: stitches from the middle", func(svgw.Number, svgw.Number) {}})
 	}

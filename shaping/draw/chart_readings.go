@@ -13,6 +13,7 @@ import (
 type reading struct {
 	text   string
 	height int
+	within bool // a run of equal steps at equal distances, of which it is neither the first nor the last
 }
 
 // readings writes at both sides what the row counter shows at each step there.
@@ -23,18 +24,12 @@ func (c *chart) readings() {
 }
 
 func (c *chart) readingsAt(side shaping.Side) {
-	list := c.readingsOf(side)
 	d := c.grid
 	x, anchor, toward := d.left()-7_000, "end", svgw.Number(1)
 	if d.side(side) == shaping.Right {
 		x, anchor, toward = d.right()+7_000, "start", -1
 	}
-	var wanted []svgw.Number
-	for _, r := range list {
-		wanted = append(wanted, d.ys[r.height])
-	}
-	top := d.ys[len(d.ys)-1]
-	placed := spread(wanted, readingGap, top-6_000, d.ys[0])
+	list, wanted, placed := c.placed(c.readingsOf(side))
 	c.Text("text", c.counted(), label(x, placed[0]-2*readingGap, labelSize, anchor, svgw.A("font-style", "italic"))...)
 	var leaders svgw.Path
 	c.Open("g", svgw.A("class", "readings"), svgw.N("font-size", labelSize), svgw.A("text-anchor", anchor))
@@ -46,6 +41,31 @@ func (c *chart) readingsAt(side shaping.Side) {
 	c.stroke("leaders", &leaders, 100, svgw.A("stroke-opacity", ".6"))
 }
 
+// farthest is how far a reading may stand from its row before those in the middle of a run
+// are left out.
+const farthest svgw.Number = 12_000
+
+// placed returns the readings that have room, where they belong and where they stand.
+func (c *chart) placed(list []reading) (shown []reading, wanted, placed []svgw.Number) {
+	d := c.grid
+	for {
+		wanted = nil
+		for _, r := range list {
+			wanted = append(wanted, d.ys[r.height])
+		}
+		placed = spread(wanted, readingGap, d.ys[len(d.ys)-1]-6_000, d.ys[0])
+		off := svgw.Number(0)
+		for i := range placed {
+			off = max(off, placed[i]-wanted[i], wanted[i]-placed[i])
+		}
+		fewer := slices.DeleteFunc(slices.Clone(list), func(r reading) bool { return r.within })
+		if off <= farthest || len(fewer) == len(list) {
+			return list, wanted, placed
+		}
+		list = fewer
+	}
+}
+
 // counted says what the readings are.
 func (c *chart) counted() string {
 	if c.piece.Work.Place == shaping.Hand {
@@ -54,13 +74,24 @@ func (c *chart) counted() string {
 	return "counter"
 }
 
+// leavesOut reports whether readings have no room.
+func (c *chart) leavesOut() bool {
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		all := c.readingsOf(side)
+		if shown, _, _ := c.placed(all); len(shown) < len(all) {
+			return true
+		}
+	}
+	return false
+}
+
 // readingsOf returns the readings at one side, from the top: those of the steps of this
 // edge or of this half, and those of the cast on and of the end.
 func (c *chart) readingsOf(side shaping.Side) []reading {
 	top := c.outline.top(side)
-	list := []reading{{"000", 0}, {c.number(top + 1), top}}
+	list := []reading{{text: "000"}, {text: c.number(top + 1), height: top}}
 	if c.piece.Work.Place == shaping.Hand {
-		list = []reading{{"1", 0}, {c.number(top), top}}
+		list = []reading{{text: "1"}, {text: c.number(top), height: top}}
 	}
 	for _, m := range c.fabric.marks {
 		of := m.edge // where both halves have it, each has its own
@@ -74,13 +105,37 @@ func (c *chart) readingsOf(side shaping.Side) []reading {
 		if m.step.Stitches > 0 {
 			height--
 		}
-		r := reading{c.number(m.step.Row), height}
-		if of == side && !slices.Contains(list, r) {
-			list = append(list, r)
+		if of == side {
+			list = append(list, reading{c.number(m.step.Row), height, c.withinRun(m)})
 		}
 	}
-	slices.SortStableFunc(list, func(a, b reading) int { return b.height - a.height })
+	// Of steps at one height the one that stays is named.
+	slices.SortStableFunc(list, func(a, b reading) int {
+		if a.height != b.height {
+			return b.height - a.height
+		}
+		return order(a.within) - order(b.within)
+	})
 	return slices.CompactFunc(list, func(a, b reading) bool { return a.height == b.height })
+}
+
+func order(within bool) int {
+	if within {
+		return 1
+	}
+	return 0
+}
+
+// withinRun reports whether the steps before and after a mark's are like it and as far away.
+func (c *chart) withinRun(m mark) bool {
+	panel, _ := c.piece.Work.Panels.Panel(m.panel)
+	steps := panel.Steps(m.edge)
+	i := slices.Index(steps, m.step)
+	if i < 1 || i+1 >= len(steps) {
+		return false
+	}
+	before, after := steps[i-1], steps[i+1]
+	return before.Stitches == m.step.Stitches && after.Stitches == m.step.Stitches && m.step.Row-before.Row == after.Row-m.step.Row
 }
 
 // number says where a row is found: what the counter shows before it, in the hand its own

@@ -308,8 +308,14 @@ func TestReadingsAreThoseOfTheSteps(t *testing.T) {
 					side = shaping.Right
 				}
 				anchor := map[shaping.Side]string{shaping.Left: "end", shaping.Right: "start"}[side]
-				for _, step := range panel.Steps(edge) {
-					if !readings[anchor][step.Row] {
+				steps := panel.Steps(edge)
+				for i, step := range steps {
+					// Of a run of equal steps those between the first and the last may have no
+					// room, which the key then says.
+					run := i > 0 && i+1 < len(steps) && steps[i-1].Stitches == step.Stitches && steps[i+1].Stitches == step.Stitches &&
+						step.Row-steps[i-1].Row == steps[i+1].Row-step.Row
+					told := slices.ContainsFunc(chart, func(e element) bool { return strings.HasPrefix(e.text, "at the sides: of equal steps") })
+					if !readings[anchor][step.Row] && !(run && told) {
 						t.Fatalf("%s, %s: the step at row %d of the %v edge has no reading at the %v", p.Name(), panel.Name, step.Row, edge, side)
 					}
 				}

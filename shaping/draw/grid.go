@@ -25,7 +25,7 @@ type fold struct{ from, to int }
 // Sizes on paper, in thousandths of a millimetre.
 const (
 	pageWidth   svgw.Number = 180_000
-	chartWidth  svgw.Number = 146_000 // between the readings
+	chartWidth  svgw.Number = 138_000 // between the readings
 	chartHeight svgw.Number = 225_000
 	largestCell svgw.Number = 4_000
 	foldHeight  svgw.Number = 5_000

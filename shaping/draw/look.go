@@ -24,6 +24,8 @@ type Look struct {
 	// letters, digits and hyphens; on one page every picture needs its own. Left open, it is
 	// made from the kind of picture and the name of the piece.
 	ID string
+
+	sized bool // has its size in millimetres, on a page of HTML too
 }
 
 // ErrPiece is returned for a piece that package garment has not made.

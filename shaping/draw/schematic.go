@@ -3,11 +3,9 @@ package draw
 import (
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"example.com/walewise/internal/svgw"
-	"example.com/walewise/shaping/bed"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -20,7 +18,7 @@ func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
 	if !allMade(pieces) {
 		return ErrPiece
 	}
-	p := layOut(look, alike(pieces))
+	p := layOut(look, grouped(pieces))
 	s := look.begin(w, "schematic", p.width, p.height, pieces, "Schematic", p.says)
 	s.Text("text", p.heading(), label(p.width/2, 5_500, noteSize, "middle")...)
 	for i, text := range []string{p.side, p.means} {
@@ -41,33 +39,17 @@ type group struct {
 	points []point // of it
 }
 
-// alike gathers pieces whose cloth has the same wales.
-func alike(pieces []garment.Piece) []group {
+func grouped(pieces []garment.Piece) []group {
 	var groups []group
-	for _, p := range pieces {
-		i := slices.IndexFunc(groups, func(g group) bool {
-			return g.piece.Outer() == p.Outer() && sameWales(g.piece.Cloth, p.Cloth) && p.Gauge.Equal(g.piece.Gauge)
-		})
-		if i < 0 {
-			o := drawn(p).finished()
-			groups = append(groups, group{p, []string{p.Name()}, o, o.points()})
-		} else {
-			groups[i].names = append(groups[i].names, p.Name())
+	for _, alike := range Alike(pieces...) {
+		o := drawn(alike[0]).finished()
+		g := group{piece: alike[0], drawn: o, points: o.points()}
+		for _, p := range alike {
+			g.names = append(g.names, p.Name())
 		}
+		groups = append(groups, g)
 	}
 	return groups
-}
-
-func sameWales(a, b bed.Cloth) bool {
-	if a.Needles() != b.Needles() {
-		return false
-	}
-	for n, height := range a.Wales() {
-		if b.Height(n) != height {
-			return false
-		}
-	}
-	return true
 }
 
 // page is figures laid out beside and below each other.

@@ -28,7 +28,7 @@ func (l Look) begin(w io.Writer, kind string, width, height svgw.Number, pieces 
 		svgw.A("xmlns", "http://www.w3.org/2000/svg"),
 		svgw.A("viewBox", fmt.Sprintf("0 0 %v %v", width, height)),
 	}
-	if !l.Inline {
+	if !l.Inline || l.sized {
 		attrs = append(attrs, svgw.A("width", width.String()+"mm"), svgw.A("height", height.String()+"mm"))
 	}
 	attrs = append(attrs, svgw.A("role", "img"), svgw.A("aria-labelledby", id+"-title "+id+"-desc"),

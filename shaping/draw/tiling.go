@@ -1,0 +1,189 @@
+package draw
+
+import (
+	"errors"
+	"fmt"
+	"io"
+
+	"example.com/walewise/internal/svgw"
+	"example.com/walewise/shaping/garment"
+)
+
+// Tiling is the outline of a piece at full size, for blocking, parted into sheets of paper
+// that overlap. It is immutable; the zero value has no sheets.
+type Tiling struct {
+	piece         garment.Piece
+	paper         Paper
+	outline       outline
+	points        []point
+	origin        point // the lower left corner of the lowest sheet at the left
+	columns, rows int
+}
+
+// overlap is how much of a sheet lies under the next one, in thousandths of a millimetre.
+const overlap svgw.Number = 15_000
+
+// Errors of a tiling.
+var (
+	// ErrPaper: the paper is none of the sizes.
+	ErrPaper = errors.New("draw: no such paper: A4 and Letter are known")
+	// ErrSheet: the tiling has no such sheet.
+	ErrSheet = errors.New("draw: no such sheet")
+)
+
+// Tile parts the outline of a piece into sheets. It is the outline of the whole cloth,
+// since a piece is blocked before it is sewn; the seam is a line within it. It returns
+// [ErrPiece] for a piece that was not planned and knitted, and [ErrPaper].
+func Tile(piece garment.Piece, paper Paper) (Tiling, error) {
+	switch {
+	case !made(piece):
+		return Tiling{}, ErrPiece
+	case !paper.IsValid():
+		return Tiling{}, ErrPaper
+	}
+	o := drawn(piece).blocked()
+	t := Tiling{piece: piece, paper: paper, outline: o, points: o.points()}
+	least, most := t.points[0], t.points[0]
+	for _, p := range t.points {
+		least = point{min(least.x, p.x), min(least.y, p.y)}
+		most = point{max(most.x, p.x), max(most.y, p.y)}
+	}
+	const free = 8_000 // about the outline, for pins and for the paper's edge
+	width, height := paper.sheet()
+	t.origin = point{least.x - free, least.y - free - footRoom}
+	t.columns = sheetsFor(most.x+free-t.origin.x, width)
+	t.rows = sheetsFor(most.y+free-t.origin.y, height)
+	return t, nil
+}
+
+// footRoom is kept below the outline for what a sheet says of itself.
+const footRoom svgw.Number = 20_000
+
+// sheetsFor returns how many sheets of a size cover a length.
+func sheetsFor(length, sheet svgw.Number) int {
+	return 1 + int(max(length-sheet, 0)+sheet-overlap-1)/int(sheet-overlap)
+}
+
+// Columns returns how many sheets lie side by side, Rows how many above each other.
+func (t Tiling) Columns() int { return t.columns }
+
+// Rows returns how many sheets lie above each other.
+func (t Tiling) Rows() int { return t.rows }
+
+// Write writes one sheet as SVG in millimetres: rows count from 1 at the top, columns from 1 at
+// the left. Every sheet has a bar of 10 cm to check the printer by, says where it belongs, and
+// has lines where its neighbours begin. It returns the first error of w, and [ErrSheet].
+func (t Tiling) Write(w io.Writer, look Look, row, column int) error {
+	if row < 1 || row > t.rows || column < 1 || column > t.columns {
+		return fmt.Errorf("%w: row %d, column %d of %d rows and %d columns", ErrSheet, row, column, t.rows, t.columns)
+	}
+	width, height := t.paper.sheet()
+	s := sheet{tiling: t, row: row, column: column, size: point{width, height}, flipped: look.facing(t.piece) != t.piece.Work.Facing}
+	if look.ID == "" {
+		look.ID = fmt.Sprintf("outline-%d-%d", row, column)
+	}
+	look.sized = true
+	s.Writer = look.begin(w, "outline", width, height, []garment.Piece{t.piece}, "Outline at full size", s.says)
+	s.side, s.means = view(t.piece, look.facing(t.piece))
+	s.write()
+	return s.End()
+}
+
+// sheet is one sheet of a tiling.
+type sheet struct {
+	*svgw.Writer
+	tiling      Tiling
+	row, column int
+	size        point
+	flipped     bool
+	side, means string
+}
+
+func (s *sheet) says() string {
+	return fmt.Sprintf("Sheet in row %d of %d and column %d of %d of the outline of the %s, to be printed at its true size.",
+		s.row, s.tiling.rows, s.column, s.tiling.columns, s.tiling.piece.Name())
+}
+
+// place returns where a point of the piece lies on the sheet.
+func (s *sheet) place(p point) point {
+	t := s.tiling
+	x, y := p.x-t.origin.x, p.y-t.origin.y
+	if s.flipped {
+		x = s.size.x + (s.size.x-overlap)*svgw.Number(t.columns-1) - x
+	}
+	return point{
+		x - (s.size.x-overlap)*svgw.Number(s.column-1),
+		s.size.y - y + (s.size.y-overlap)*svgw.Number(t.rows-s.row),
+	}
+}
+
+func (s *sheet) write() {
+	s.frame()
+	s.polygon("outline", s.tiling.points, 600)
+	if seam := s.tiling.piece.Widths.Seam; seam > 0 {
+		s.polygon("seam", s.tiling.outline.finished().points(), 250, svgw.A("stroke-dasharray", "4 2"))
+	}
+	s.checkBar()
+	s.names()
+}
+
+func (s *sheet) polygon(class string, points []point, width svgw.Number, attrs ...svgw.Attr) {
+	var p svgw.Path
+	for i, at := range points {
+		to := s.place(at)
+		if i == 0 {
+			p.Move(to.x, to.y)
+		} else {
+			p.Line(to.x, to.y)
+		}
+	}
+	p.Close()
+	stroke(s.Writer, class, &p, width, attrs...)
+}
+
+// frame draws the edge of the sheet, and the lines up to which the next one to the right
+// and the one below are laid over it.
+func (s *sheet) frame() {
+	var edge, under svgw.Path
+	edge.Box(100, 100, s.size.x-200, s.size.y-200)
+	if s.column < s.tiling.columns {
+		under.Move(s.size.x-overlap, 0).Down(s.size.y)
+	}
+	if s.row < s.tiling.rows {
+		under.Move(0, s.size.y-overlap).Right(s.size.x)
+	}
+	stroke(s.Writer, "sheet", &edge, 150, svgw.A("stroke-opacity", ".5"))
+	stroke(s.Writer, "overlap", &under, 150, svgw.A("stroke-dasharray", "1 1.5"))
+}
+
+// checkBar draws 10 cm in centimetres.
+func (s *sheet) checkBar() {
+	const length, tick svgw.Number = 100_000, 2_000
+	x, y := (s.size.x-length)/2, s.size.y-overlap-3_000
+	var bar svgw.Path
+	bar.Move(x, y).Right(length)
+	for cm := range svgw.Number(11) {
+		high := tick
+		if cm%5 == 0 {
+			high *= 2
+		}
+		bar.Move(x+cm*10_000, y).Down(-high)
+	}
+	stroke(s.Writer, "check-bar", &bar, 250)
+	s.Text("text", "10 cm on paper? Else print again at 100 %, not fitted to the page.", label(s.size.x/2, y-5_000, textSize, "middle")...)
+}
+
+// names says which sheet it is.
+func (s *sheet) names() {
+	t := s.tiling
+	x, y := svgw.Number(6_000), svgw.Number(8_000)
+	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", capital(t.piece.Name()), s.row, t.rows, s.column, t.columns),
+		label(x, y, textSize, "", svgw.A("font-weight", "bold"))...)
+	s.Text("text", s.side+", "+s.means+".", label(x, y+4_500, noteSize, "")...)
+	if t.columns*t.rows > 1 {
+		s.Text("text", "Lay each sheet over the one before it up to the dotted line, so that the outlines meet.", label(x, y+8_500, noteSize, "")...)
+	}
+	if t.piece.Widths.Seam > 0 {
+		s.Text("text", "Pin the edge to the solid line. The dashed line is the seam.", label(x, y+12_500, noteSize, "")...)
+	}
+}
