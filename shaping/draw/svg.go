@@ -5,6 +5,7 @@ import (
 	"io"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping/garment"
 )
@@ -35,7 +36,7 @@ func (l Look) begin(w io.Writer, kind string, width, height svgw.Number, pieces 
 		svgw.A("font-family", "sans-serif"), svgw.A("fill", "currentColor"))
 	s.Open("svg", attrs...)
 	text := title + ": " + strings.Join(names, ", ")
-	if named := pieces[0].Spec.Title; named != "" {
+	if named := oneline.Of(pieces[0].Spec.Title); named != "" {
 		text = named + ". " + text
 	}
 	s.Text("title", text, svgw.A("id", id+"-title"))

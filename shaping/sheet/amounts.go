@@ -14,41 +14,77 @@ const marginCovers = "the cast on, seams, tails and what is ravelled"
 
 // yarn writes how much yarn the pieces take, if the swatches say what they took.
 func (s *setWriter) yarn(set garment.Set) {
+	y := s.yarnTable(set)
+	if y.Note == "" {
+		return
+	}
+	s.heading("Yarn")
+	s.para("  ", y.Note)
+	if len(y.Rows) == 0 {
+		return
+	}
+	name := 0
+	for _, row := range y.Rows {
+		name = max(name, len(row[0]))
+	}
+	s.blank()
+	for _, row := range append([][]string{y.Heads}, y.Rows...) {
+		text := fmt.Sprintf("  %-*s %8s", name, row[0], row[1])
+		for _, amount := range row[2:] {
+			text += fmt.Sprintf(" %9s", amount)
+		}
+		s.line("%s", text)
+	}
+	if y.Balls != "" {
+		s.blank()
+		s.para("  ", y.Balls)
+	}
+}
+
+// yarnTable is how much yarn the pieces take: nothing where nothing is known of it, a note
+// alone where it cannot be said.
+type yarnTable struct {
+	Note  string
+	Heads []string
+	Rows  [][]string // what it is for, loops, amounts
+	Balls string
+}
+
+func (s *setWriter) yarnTable(set garment.Set) yarnTable {
 	first := s.pieces[0]
 	y, ok := set.Yarn()
-	if !ok {
-		if first.piece.Spec.Yarn != nil {
-			s.heading("Yarn")
-			s.para("  ", "How much is needed is not known: weigh the swatch, or measure the yarn in it, and give its grams or metres.")
-		}
-		return
+	switch {
+	case !ok && first.piece.Spec.Yarn != nil:
+		return yarnTable{Note: "How much is needed is not known: weigh the swatch, or measure the yarn in it, and give its grams or metres."}
+	case !ok:
+		return yarnTable{}
 	}
 	bands := "Bands knitted on later are not counted"
 	if len(set.Bands) > 0 {
 		bands = "Bands are counted as if they were knitted like the pieces"
 	}
-	more := "and " + percent(y.Margin) + " more"
-	name := len(more)
-	for _, use := range y.Uses {
-		name = max(name, len(use.Of))
+	table := yarnTable{
+		Note:  "By the loops of the cloth and what those of the swatch took. " + capital(marginCovers) + " are no loops: the margin is for them. " + bands + ", waste yarn is not.",
+		Heads: []string{"", "loops"},
+		Balls: first.balls(y),
 	}
-	s.heading("Yarn")
-	s.para("  ", "By the loops of the cloth and what those of the swatch took. "+capital(marginCovers)+" are no loops: the margin is for them. "+bands+", waste yarn is not.")
-	s.blank()
 	columns := first.columns(y.Total)
-	s.line("  %-*s %8s%s", name, "", "loops", heads(columns))
-	row := func(of, loops string, use garment.YarnUse) {
-		s.line("  %-*s %8s%s", name, of, loops, cells(columns, use))
+	for _, c := range columns {
+		table.Heads = append(table.Heads, c.head)
+	}
+	add := func(of, loops string, use garment.YarnUse) {
+		row := []string{of, loops}
+		for _, c := range columns {
+			row = append(row, c.cell(use))
+		}
+		table.Rows = append(table.Rows, row)
 	}
 	for _, use := range y.Uses {
-		row(use.Of, fmt.Sprint(use.Loops), use)
+		add(use.Of, fmt.Sprint(use.Loops), use)
 	}
-	row("in all", fmt.Sprint(y.Total.Loops), y.Total)
-	row(more, "", y.WithMargin)
-	if text := first.balls(y); text != "" {
-		s.blank()
-		s.para("  ", text)
-	}
+	add("in all", fmt.Sprint(y.Total.Loops), y.Total)
+	add("and "+percent(y.Margin)+" more", "", y.WithMargin)
+	return table
 }
 
 // balls says how many balls are needed, if the spec says what a ball is.
@@ -131,22 +167,6 @@ func (s *writer) columns(known garment.YarnUse) []column {
 // yards returns metres in whole yards of 0.9144 m (international yard, 1959).
 func yards(metres decimal.Decimal) decimal.Decimal {
 	return metres.DivRound(decimal.New(9144, -4), 0)
-}
-
-func heads(columns []column) string {
-	var b strings.Builder
-	for _, c := range columns {
-		fmt.Fprintf(&b, " %9s", c.head)
-	}
-	return b.String()
-}
-
-func cells(columns []column, use garment.YarnUse) string {
-	var b strings.Builder
-	for _, c := range columns {
-		fmt.Fprintf(&b, " %9s", c.cell(use))
-	}
-	return b.String()
 }
 
 func percent(d decimal.Decimal) string { return plainNumber(d) + " %" }

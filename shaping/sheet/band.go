@@ -28,12 +28,20 @@ func (s *setWriter) pickUp() {
 		s.line("%s", strings.ToUpper(band.Name))
 		s.blank()
 		b := bandWriter{s.halved(), band}
-		b.intro()
-		for _, strip := range band.Strips {
-			b.strip(strip)
+		for _, said := range b.pickUp() {
+			s.say(said)
 		}
-		b.last()
 	}
+}
+
+// pickUp says what the band is, how each of its strips is picked up and knitted, and what
+// follows.
+func (b bandWriter) pickUp() [][]line {
+	said := [][]line{b.intro()}
+	for _, strip := range b.band.Strips {
+		said = append(said, b.strip(strip))
+	}
+	return append(said, b.last())
 }
 
 // apart reports whether front and back are picked up by themselves.
@@ -56,16 +64,16 @@ func (b bandWriter) rows(n int) string {
 }
 
 // intro says how large the band is and why it has so many stitches.
-func (b bandWriter) intro() {
+func (b bandWriter) intro() []line {
 	high := b.rows(b.layer())
 	if b.band.Folded {
 		high = fmt.Sprintf("twice %s, turned in", high)
 	}
-	b.para("  ", fmt.Sprintf("%s high, %s; picked up from the pieces when they are washed and blocked.", b.length(b.piece.Spec.Band.Height), high))
+	said := []line{note(fmt.Sprintf("%s high, %s; picked up from the pieces when they are washed and blocked.", b.length(b.piece.Spec.Band.Height), high))}
 	if b.piece.Spec.Band.Gauge.IsZero() {
-		b.para("  ", "Stitches and rows are counted by the gauge of the pieces, as no other is given for the band. Knit a swatch in its stitch first: if its gauge is another, put that into band.gauge.")
+		said = append(said, note("Stitches and rows are counted by the gauge of the pieces, as no other is given for the band. Knit a swatch in its stitch first: if its gauge is another, put that into band.gauge."))
 	} else {
-		b.para("  ", fmt.Sprintf("Gauge of the band: %s. Knit it as the swatch that has this gauge.", inUnit(b.band.Gauge, b.piece.Spec.Units)))
+		said = append(said, note(fmt.Sprintf("Gauge of the band: %s. Knit it as the swatch that has this gauge.", inUnit(b.band.Gauge, b.piece.Spec.Units))))
 	}
 	for _, s := range b.band.Strips {
 		of := ""
@@ -73,14 +81,15 @@ func (b bandWriter) intro() {
 			of = fmt.Sprintf(" of the %s", s.Name)
 		}
 		const decimals = 1
-		b.para("  ", fmt.Sprintf("Lengths and stitches%s ask for %s; it gets %d%s.", of, s.Wanted.Decimal(decimals).StringFixed(decimals), s.Stitches, b.grid()))
+		said = append(said, note(fmt.Sprintf("Lengths and stitches%s ask for %s; it gets %d%s.", of, s.Wanted.Decimal(decimals).StringFixed(decimals), s.Stitches, b.grid())))
 	}
 	switch {
 	case b.apart() && b.opens():
-		b.para("  ", fmt.Sprintf("The bed is too narrow for it in one strip: it is knitted in %d, whose ends are joined.", len(b.band.Strips)))
+		said = append(said, note(fmt.Sprintf("The bed is too narrow for it in one strip: it is knitted in %d, whose ends are joined.", len(b.band.Strips))))
 	case b.apart():
-		b.para("  ", "The bed is too narrow for front and back in one strip: each gets a band by itself.")
+		said = append(said, note("The bed is too narrow for front and back in one strip: each gets a band by itself."))
 	}
+	return said
 }
 
 // grid says which numbers of stitches the repeat allows.
@@ -95,35 +104,30 @@ func (b bandWriter) grid() string {
 	return fmt.Sprintf(", a multiple of %d plus %d for the repeat of the rib", grid.Multiple, grid.Plus)
 }
 
-// strip writes how one strip is picked up and knitted.
-func (b bandWriter) strip(s garment.Strip) {
+// strip says how one strip is picked up and knitted.
+func (b bandWriter) strip(s garment.Strip) []line {
+	said := []line{{kind: gapLine}}
 	if b.apart() || b.band.Name == garment.Neckband {
-		b.heading(b.band.Name + ", " + s.Name)
-	} else {
-		b.blank()
+		said[0] = heading(b.band.Name + ", " + s.Name)
 	}
 	switch {
 	case b.opens():
-		b.alongOpening(s)
+		said = append(said, b.alongOpening(s)...)
 	case b.inTheRound():
-		b.step(fmt.Sprintf("Join both shoulders: %s, and %s.", rightOfFront, leftOfFront))
-		b.step("RS facing, begin at the wearer's left shoulder and pick up and knit from right to left, in this order" + b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s)) + ":")
+		said = append(said, step(fmt.Sprintf("Join both shoulders: %s, and %s.", rightOfFront, leftOfFront)),
+			step("RS facing, begin at the wearer's left shoulder and pick up and knit from right to left, in this order"+b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s))+":"))
 	default:
+		first := fmt.Sprintf("Join %s. Leave the other shoulder open.", rightOfFront)
 		if b.apart() {
-			b.step("Leave both shoulders open.")
-		} else {
-			b.step(fmt.Sprintf("Join %s. Leave the other shoulder open.", rightOfFront))
+			first = "Leave both shoulders open."
 		}
-		b.step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: %s.%s",
-			s.Needles, strings.Join(b.hanging(s), "; "), b.beyond(s)))
+		said = append(said, step(first),
+			step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: %s.%s",
+				s.Needles, strings.Join(b.hanging(s), "; "), b.beyond(s))))
 	}
-	b.table(s)
-	for _, text := range b.knit(s) {
-		b.step(text)
-	}
+	said = append(said, b.parts(s)...)
+	return append(said, steps(b.knit(s))...)
 }
-
-func (b bandWriter) step(text string) { b.para("  [ ] ", text) }
 
 // has reports whether a strip has a part of that sort.
 func has(s garment.Strip, is func(garment.Part) bool) bool { return slices.ContainsFunc(s.Parts, is) }
@@ -162,19 +166,17 @@ func (b bandWriter) beyond(s garment.Strip) string {
 	return fmt.Sprintf(" The bed has only L%d-R%d: see the checks.", half, half)
 }
 
-// table lists the parts of a strip in the order in which they are picked up.
-func (b bandWriter) table(s garment.Strip) {
-	column := 0
-	for _, p := range s.Parts {
-		column = max(column, len(b.at(p)))
-	}
+// parts lists the parts of a strip in the order in which they are picked up.
+func (b bandWriter) parts(s garment.Strip) []line {
+	var list []line
 	for _, p := range s.Parts {
 		if p.Count > 0 {
-			b.para(fmt.Sprintf("      [ ] %-*s %4d  ", column, b.at(p), p.Count), fmt.Sprintf("%s: %s", b.from(p), b.how(p)))
+			list = append(list, line{kind: partLine, text: fmt.Sprintf("%s: %s", b.from(p), b.how(p)), place: b.at(p), count: p.Count})
 		} else if p.Kind == garment.SeamPart && !b.apart() {
-			b.para(fmt.Sprintf("          %-*s %4s  ", column, "", ""), b.from(p)+" lies here")
+			list = append(list, line{kind: seamLine, text: b.from(p) + " lies here"})
 		}
 	}
+	return list
 }
 
 // how says how the stitches of a part are spread over it.
@@ -291,23 +293,23 @@ func (b bandWriter) freed(s garment.Strip, text string) string {
 }
 
 // last says what follows when all strips are knitted.
-func (b bandWriter) last() {
+func (b bandWriter) last() []line {
+	var said []line
 	switch {
 	case b.opens():
 		if b.apart() {
-			b.blank()
-			b.step("When the shoulders are joined, join the ends of the strips to each other, edge to edge.")
+			said = append(said, line{kind: gapLine}, step("When the shoulders are joined, join the ends of the strips to each other, edge to edge."))
 		}
 	case b.inTheRound():
 	case b.apart():
-		b.blank()
-		b.step(fmt.Sprintf("Join both shoulders: %s, and %s, with them the ends of the bands.", rightOfFront, leftOfFront))
+		said = append(said, line{kind: gapLine}, step(fmt.Sprintf("Join both shoulders: %s, and %s, with them the ends of the bands.", rightOfFront, leftOfFront)))
 	default:
-		b.step(fmt.Sprintf("Join %s, and with it the ends of the band.", leftOfFront))
+		said = append(said, step(fmt.Sprintf("Join %s, and with it the ends of the band.", leftOfFront)))
 	}
 	if b.piece.Spec.Neck.Shape == garment.VeeNeck && !b.opens() {
-		b.para("  ", "At the point of the vee the band has too many stitches for its upper edge: fold what stands off to the inside, in a mitre, and sew it down.")
+		said = append(said, note("At the point of the vee the band has too many stitches for its upper edge: fold what stands off to the inside, in a mitre, and sew it down."))
 	}
+	return said
 }
 
 // How the shoulders are joined.

@@ -18,7 +18,7 @@ func isFront(p garment.Part) bool {
 }
 
 // alongOpening says how a strip is picked up along neck and fronts.
-func (b bandWriter) alongOpening(s garment.Strip) {
+func (b bandWriter) alongOpening(s garment.Strip) []line {
 	edge := has(s, func(p garment.Part) bool { return p.Kind == garment.EdgePart })
 	seam := has(s, func(p garment.Part) bool { return p.Kind == garment.SeamPart })
 	neck := seam || has(s, func(p garment.Part) bool { return p.Kind == garment.SlopePart || p.Kind == garment.StraightPart })
@@ -29,18 +29,18 @@ func (b bandWriter) alongOpening(s garment.Strip) {
 	case edge:
 		what = "the front edge"
 	}
+	var said []line
 	if seam && !b.apart() {
-		b.step(fmt.Sprintf("Join both shoulders, if that is not done yet: %s.", b.bothShoulders()))
+		said = append(said, step(fmt.Sprintf("Join both shoulders, if that is not done yet: %s.", b.bothShoulders())))
 	}
 	if b.work.Place == shaping.Hand {
-		b.step(fmt.Sprintf("RS facing, pick up and knit along %s from right to left, in this order%s:", what, b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s))))
-		return
+		return append(said, step(fmt.Sprintf("RS facing, pick up and knit along %s from right to left, in this order%s:", what, b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s)))))
 	}
 	how := b.hanging(s)
 	if edge {
 		how = append(how, "the front edge by the outer loop of its edge stitch")
 	}
-	b.step(fmt.Sprintf("Hang %s on %v, the purl side facing you, from left to right as listed: %s.%s", what, s.Needles, strings.Join(how, "; "), b.beyond(s)))
+	return append(said, step(fmt.Sprintf("Hang %s on %v, the purl side facing you, from left to right as listed: %s.%s", what, s.Needles, strings.Join(how, "; "), b.beyond(s))))
 }
 
 // bothShoulders says what is joined to what where the front opens.

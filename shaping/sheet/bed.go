@@ -112,14 +112,16 @@ func (b bedVoice) opening(e entry, half shaping.Panel) string {
 	return text
 }
 
-func (b bedVoice) mark(counter int, from shaping.Side) string {
-	return fmt.Sprintf("%03d %-6v", counter, from)
+func (b bedVoice) mark(counter int, from shaping.Side) mark {
+	return mark{"", fmt.Sprintf("%03d", counter), from.String()}
 }
 
-func (b bedVoice) markAfter(e entry) string { return b.mark(e.to, e.end) }
+func (b bedVoice) labels() (number, side string) { return "counter", "carriage at the " }
+
+func (b bedVoice) markAfter(e entry) mark { return b.mark(e.to, e.end) }
 
 func (b bedVoice) result(e entry) string {
-	return fmt.Sprintf("-> counter %03d; in work %v, %d", e.to, e.inWork, e.inWork.Len())
+	return fmt.Sprintf("counter %03d; in work %v, %d", e.to, e.inWork, e.inWork.Len())
 }
 
 func (b bedVoice) reading(row int) string { return fmt.Sprintf("counter %03d", row-1) }

@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping/garment"
 )
@@ -282,7 +283,7 @@ func (c *changeWriter) news() {
 	}
 	c.heading("What is new to know")
 	for _, text := range said {
-		c.para("  - ", clean(text))
+		c.para("  - ", oneline.Of(text))
 	}
 }
 
@@ -298,6 +299,6 @@ func (c *changeWriter) failing() {
 		return
 	}
 	for _, check := range failed {
-		c.para("  - ", clean(check.Says))
+		c.para("  - ", oneline.Of(check.Says))
 	}
 }

@@ -22,7 +22,9 @@
 // stitch by stitch in the order in which that is done, and knitted. [WriteFrom] begins at any
 // reading of the counter: with how things stand there, as the judge of package bed left it,
 // and then in the words of the whole sheet. [WriteChanges] sets the numbers of a garment
-// beside those that it had by another gauge.
+// beside those that it had by another gauge. [WriteSetPage] and [WritePage] make of the same
+// sentences a work sheet for the screen, with the pictures of package draw; there nothing is
+// gathered, so that one tick is one thing done.
 //
 // # Exactness
 //

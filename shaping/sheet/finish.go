@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/walewise/internal/plural"
@@ -16,22 +17,41 @@ func (s *writer) account() {
 
 func (s *writer) finish() {
 	s.heading("Finish")
-	if s.piece.Spec.Start.Edge == garment.WasteEdge {
-		s.para("  ", s.voice.lowerEdge())
+	s.say(notes(s.beforeBlocking()))
+	for _, size := range s.toBlock() {
+		s.line("    %-21s %10s", size[0], size[1])
 	}
-	s.para("  ", "Wash, and block to the knitted sizes:")
+	s.say(notes(s.whenBlocked()))
+}
+
+// beforeBlocking says what is done up to the list of sizes that a piece is blocked to.
+func (s *writer) beforeBlocking() []string {
+	const wash = "Wash, and block to the knitted sizes:"
+	if s.piece.Spec.Start.Edge == garment.WasteEdge {
+		return []string{s.voice.lowerEdge(), wash}
+	}
+	return []string{wash}
+}
+
+// toBlock lists the sizes that a piece is blocked to.
+func (s *writer) toBlock() [][2]string {
+	var list [][2]string
 	for _, size := range s.piece.Sizes {
 		switch size.Name {
 		case "drop", "inset", "capEdge": // no lengths to pin out
 		default:
-			s.line("    %-21s %10s", s.sizeName(size), s.length(size.Knitted))
+			list = append(list, [2]string{s.sizeName(size), s.length(size.Knitted)})
 		}
 	}
+	return list
+}
+
+// whenBlocked says how a piece is joined to the others.
+func (s *writer) whenBlocked() []string {
 	if s.isTrunk() {
-		s.joinShoulders()
-	} else {
-		s.joinSleeve()
+		return s.joinShoulders()
 	}
+	return s.joinSleeve()
 }
 
 // openEdge says what becomes of an open lower edge, which would run in the wash, and of
@@ -45,10 +65,11 @@ func (s *writer) openEdge(waitsOn, pulled string) string {
 		waitsOn, bindOff, pulled)
 }
 
-// joiningOrder says in which order this piece is joined to the others. Common practice, no source.
-func (s *writer) joiningOrder() {
+// joiningOrder says in which order this piece is joined to the others, nothing of a sleeve.
+// Common practice, no source.
+func (s *writer) joiningOrder() []string {
 	if s.isSleeve() {
-		return
+		return nil
 	}
 	order := "one shoulder, the neckband, the other shoulder and the neckband's ends"
 	switch {
@@ -57,7 +78,7 @@ func (s *writer) joiningOrder() {
 	case s.inTheRound():
 		order = "both shoulders, the neckband in the round"
 	}
-	s.para("  ", "Joining order: "+order+", the sleeves, the sides.")
+	return []string{"Joining order: " + order + ", the sleeves, the sides."}
 }
 
 // inTheRound reports whether a neckband is knitted in the round: in the hand, with both
@@ -67,22 +88,20 @@ func (s *writer) inTheRound() bool { return s.work.Place == shaping.Hand && !s.o
 // takeCare writes the dangers of tools and of the finished piece.
 func (s *writer) takeCare() {
 	s.heading("Take care")
-	for _, caution := range s.voice.cautions() {
-		s.para("  ", caution)
-	}
-	s.para("  ", "Steam burns, and a hot iron flattens acrylic for good: try it on the swatch, and hold the iron above the fabric.")
+	s.say(notes(s.dangers()))
+}
+
+func (s *writer) dangers() []string {
+	texts := append(s.voice.cautions(), "Steam burns, and a hot iron flattens acrylic for good: try it on the swatch, and hold the iron above the fabric.")
 	if s.isTrunk() {
-		s.para("  ", "No cords at the neck of children's garments, no loose buttons for infants: follow local product-safety rules.")
+		texts = append(texts, "No cords at the neck of children's garments, no loose buttons for infants: follow local product-safety rules.")
 	}
+	return texts
 }
 
 // joinShoulders says how a front or a back is joined to the other pieces.
-func (s *writer) joinShoulders() {
-	s.para("  ", s.neckband())
-	if text := s.liveUnderarms(); text != "" {
-		s.para("  ", text)
-	}
-	s.para("  ", s.worn())
+func (s *writer) joinShoulders() []string {
+	return slices.DeleteFunc([]string{s.neckband(), s.liveUnderarms(), s.worn()}, func(text string) bool { return text == "" })
 }
 
 // worn says on which side of the wearer the piece lies and what it joins there.
@@ -141,7 +160,7 @@ func outermost(stitches int) string {
 
 // joinSleeve says how a sleeve is set in: flat, before the sides are closed. Common
 // practice, no source.
-func (s *writer) joinSleeve() {
+func (s *writer) joinSleeve() []string {
 	text := "Set the sleeve in when both shoulders are joined and before the sides are: pin the middle of its top to the shoulder seam and "
 	atOnce, _ := s.heldAtOnce()
 	catching := ""
@@ -161,8 +180,7 @@ func (s *writer) joinSleeve() {
 	default:
 		text += "its ends to the underarms, and join it" + catching + "."
 	}
-	s.para("  ", text)
-	s.para("  ", "Then close the sleeve and the side in one seam, from the cuff to the hem.")
+	return []string{text, "Then close the sleeve and the side in one seam, from the cuff to the hem."}
 }
 
 // neckband says how many stitches a neckband takes up, and from what.

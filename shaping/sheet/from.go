@@ -67,7 +67,7 @@ func WriteFrom(w io.Writer, piece garment.Piece, at Reading) error {
 	if err != nil {
 		return err
 	}
-	here, work := s.whereYouAre(state), s.ordered(at)
+	here, work := s.whereYouAre(state), printed(s.ordered(at, s.joined))
 	s.title()
 	s.kind()
 	s.verbatim(here)
@@ -75,7 +75,7 @@ func WriteFrom(w io.Writer, piece garment.Piece, at Reading) error {
 	s.verbatim(work)
 	s.account()
 	s.finish()
-	s.joiningOrder()
+	s.say(notes(s.joiningOrder()))
 	s.takeCare()
 	return s.err
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -14,7 +15,7 @@ func gaugeText(p garment.Piece) string {
 	text := inUnit(p.Gauge, p.Spec.Units)
 	var tensions []string
 	for _, swatch := range p.Spec.GaugeSpec().List() {
-		if t := clean(swatch.Tension); t != "" && !slices.Contains(tensions, t) {
+		if t := oneline.Of(swatch.Tension); t != "" && !slices.Contains(tensions, t) {
 			tensions = append(tensions, t)
 		}
 	}

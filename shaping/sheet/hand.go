@@ -122,14 +122,16 @@ func (h handVoice) opening(e entry, half shaping.Panel) string {
 	return text
 }
 
-func (h handVoice) mark(counter int, _ shaping.Side) string {
-	return fmt.Sprintf("row %3d %s", counter+1, sideOfRow(counter+1))
+func (h handVoice) mark(counter int, _ shaping.Side) mark {
+	return mark{"row ", fmt.Sprint(counter + 1), sideOfRow(counter + 1)}
 }
 
-func (h handVoice) markAfter(e entry) string { return fmt.Sprintf("after %3d ", e.to) }
+func (h handVoice) labels() (number, side string) { return "", "" }
+
+func (h handVoice) markAfter(e entry) mark { return mark{"after ", fmt.Sprint(e.to), ""} }
 
 func (h handVoice) result(e entry) string {
-	return fmt.Sprintf("-> after row %d (%s): %s in work", e.to, sideOfRow(e.to), plural.Sts(e.inWork.Len()))
+	return fmt.Sprintf("after row %d (%s): %s in work", e.to, sideOfRow(e.to), plural.Sts(e.inWork.Len()))
 }
 
 func (h handVoice) reading(row int) string { return fmt.Sprintf("row %d", row) }

@@ -4,35 +4,26 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"unicode"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping/garment"
 )
 
-func (s *writer) title() {
-	title := clean(s.piece.Spec.Title)
-	if title == "" {
-		title = "A garment"
+func (s *writer) title() { s.line("%s", s.titleText()) }
+
+func (s *writer) titleText() string {
+	if title := oneline.Of(s.piece.Spec.Title); title != "" {
+		return title
 	}
-	s.line("%s", title)
+	return "A garment"
 }
 
-// kind says what the piece is and how it is worked.
-func (s *writer) kind() {
-	s.para("", capital(s.work.Name)+", "+s.voice.view())
-}
+// kind writes what the piece is and how it is worked.
+func (s *writer) kind() { s.para("", s.kindText()) }
 
-// clean makes a title fit for one line of print.
-func clean(text string) string {
-	return strings.Join(strings.Fields(strings.Map(func(r rune) rune {
-		if !unicode.IsPrint(r) {
-			return ' '
-		}
-		return r
-	}, text)), " ")
-}
+func (s *writer) kindText() string { return capital(s.work.Name) + ", " + s.voice.view() }
 
 // places returns how many decimals a length has that is given to a millimetre or to a
 // hundredth of an inch.
@@ -80,28 +71,62 @@ func (s *writer) signed(l gauge.Length) string {
 func (s *writer) sizes() {
 	s.heading("Sizes")
 	if s.piece.Gauge.Swatches() > 1 {
-		s.para("  ", "Finished and flat, without seam stitches. The last column is what counting each swatch to half a stitch and half a row leaves uncertain, or how far the swatches lie apart where that is more."+s.armholeEnds())
+		s.para("  ", s.sizesNote())
 	} else {
-		s.line("  Finished and flat, without seam stitches. The last column is what counting a swatch to half")
-		s.line("  a stitch and half a row leaves uncertain.%s", s.armholeEnds())
+		for _, line := range wrapText(s.sizesNote(), tableWidth) {
+			s.line("  %s", line)
+		}
 	}
 	s.blank()
-	s.line("  %-21s %10s %10s %10s   %-14s %s", "", "asked", "knitted", "off", "in whole", "give or take")
+	for _, row := range append([][]string{sizeHeads()}, s.sizeRows()...) {
+		s.line("  %-21s %10s %10s %10s   %-14s %s", row[0], row[1], row[2], row[3], row[4], row[5])
+	}
+	for _, text := range s.sizeRemarks() {
+		s.para("  * ", text)
+	}
+}
+
+// tableWidth is how long the lines above the table of sizes are.
+const tableWidth = 91
+
+// sizesNote says what the table of sizes holds.
+func (s *writer) sizesNote() string {
+	text := "Finished and flat, without seam stitches. The last column is what counting a swatch to half a stitch and half a row leaves uncertain."
+	if s.piece.Gauge.Swatches() > 1 {
+		text = "Finished and flat, without seam stitches. The last column is what counting each swatch to half a stitch and half a row leaves uncertain, or how far the swatches lie apart where that is more."
+	}
+	return text + s.armholeEnds()
+}
+
+func sizeHeads() []string {
+	return []string{"", "asked", "knitted", "off", "in whole", "give or take"}
+}
+
+// sizeRows are the rows of the table of sizes.
+func (s *writer) sizeRows() [][]string {
+	var rows [][]string
 	for _, size := range s.piece.Sizes {
 		asked, off := s.fine(size.Asked), s.signed(size.Off())
 		if follows(size) {
 			asked, off = "", ""
 		}
-		s.line("  %-21s %10s %10s %10s   %-14s %s", s.sizeName(size), asked, s.fine(size.Knitted), off, inWhole(size), s.fine(size.PlusMinus))
+		rows = append(rows, []string{s.sizeName(size), asked, s.fine(size.Knitted), off, inWhole(size), s.fine(size.PlusMinus)})
 	}
+	return rows
+}
+
+// sizeRemarks say of sizes why they are off.
+func (s *writer) sizeRemarks() []string {
+	var texts []string
 	for _, size := range s.piece.Sizes {
 		switch {
 		case follows(size):
-			s.para("  * ", fmt.Sprintf("%s: not asked; it follows from the length along the cap's edge.", s.sizeName(size)))
+			texts = append(texts, fmt.Sprintf("%s: not asked; it follows from the length along the cap's edge.", s.sizeName(size)))
 		case size.Why != "":
-			s.para("  * ", fmt.Sprintf("%s, %s off: %s.", s.sizeName(size), s.signed(size.Off()), size.Why))
+			texts = append(texts, fmt.Sprintf("%s, %s off: %s.", s.sizeName(size), s.signed(size.Off()), size.Why))
 		}
 	}
+	return texts
 }
 
 // follows reports whether a length was not asked but follows from others.
@@ -180,18 +205,25 @@ func (s *writer) hasSize(name string) bool {
 
 func (s *writer) needs() {
 	s.heading("Needed")
-	s.para("  ", fmt.Sprintf("Gauge: %s, washed and rested.%s", gaugeText(s.piece), meanText(s.piece)))
+	s.say(notes(s.needed()))
+}
+
+// needed says what the piece needs, how many stitches and rows it has, and what they contain.
+func (s *writer) needed() []string {
 	materials := s.voice.materials()
-	s.para("  ", materials[0])
+	texts := []string{
+		fmt.Sprintf("Gauge: %s, washed and rested.%s", gaugeText(s.piece), meanText(s.piece)),
+		materials[0],
+	}
 	if seam := s.piece.Widths.Seam; seam > 0 {
 		where := "at each side"
 		if s.opened() {
 			where = fmt.Sprintf("at the %v edge", s.piece.Outer())
 		}
-		s.para("  ", fmt.Sprintf("They contain %s %s that the seam will take.", plural.Stitches(seam), where))
+		texts = append(texts, fmt.Sprintf("They contain %s %s that the seam will take.", plural.Stitches(seam), where))
 	}
 	if s.opened() {
-		s.para("  ", "The front edge has none for a seam: a band is picked up by the outer loop of its edge stitch.")
+		texts = append(texts, "The front edge has none for a seam: a band is picked up by the outer loop of its edge stitch.")
 	}
 	high := fmt.Sprintf("The piece is %d rows high", s.height())
 	switch {
@@ -201,13 +233,11 @@ func (s *writer) needs() {
 		high += fmt.Sprintf(" where neck and shoulder meet, its front edge %d up to the neck, which are %s",
 			s.piece.FrontEdge(), s.length(s.piece.Gauge.Height(s.piece.FrontEdge())))
 	}
-	s.para("  ", high+".")
+	texts = append(texts, high+".")
 	if text := s.yarnText(); text != "" {
-		s.para("  ", text)
+		texts = append(texts, text)
 	}
-	for _, m := range materials[1:] {
-		s.para("  ", m)
-	}
+	return append(texts, materials[1:]...)
 }
 
 // topTail is how long a tail is left at stitches taken off live.
@@ -245,9 +275,6 @@ func (s *writer) bandText() string {
 		which, s.voice.bandStitch(), s.length(s.piece.Gauge.Height(rows)), parity)
 }
 
-func (s *writer) start() {
-	s.heading("Start")
-	for _, text := range s.voice.start() {
-		s.para("  [ ] ", text)
-	}
+func (s *writer) start() []line {
+	return append([]line{heading("Start")}, steps(s.voice.start())...)
 }

@@ -10,17 +10,22 @@ import (
 // of work uses.
 func (s *writer) key(work []byte) {
 	s.heading("Words")
-	text := strings.ToLower(string(work))
-	for _, k := range s.voice.words() {
+	for _, k := range s.wordsOf(string(work)) {
 		if k[0] == "" {
 			s.para("  ", k[1])
-			continue
-		}
-		used := mayBeUnused(k[0])
-		if used == nil || slices.ContainsFunc(used, func(word string) bool { return usesWord(text, word) }) {
+		} else {
 			s.para(fmt.Sprintf("  %-8s  ", k[0]), k[1])
 		}
 	}
+}
+
+// wordsOf returns the words that need a meaning in a text, each with it.
+func (s *writer) wordsOf(text string) [][2]string {
+	text = strings.ToLower(text)
+	return slices.DeleteFunc(s.voice.words(), func(k [2]string) bool {
+		used := mayBeUnused(k[0])
+		return used != nil && !slices.ContainsFunc(used, func(word string) bool { return usesWord(text, word) })
+	})
 }
 
 // mayBeUnused returns how a word stands in the order of work if it is explained only

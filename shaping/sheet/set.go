@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -18,24 +19,19 @@ import (
 // them. It returns the first error of w, and [ErrPiece] for a set without pieces, or with
 // one that was not planned and knitted.
 func WriteSet(w io.Writer, set garment.Set) error {
-	if len(set.Pieces) == 0 || slices.ContainsFunc(set.Pieces, func(p garment.Piece) bool { return !made(p) }) {
+	if !allMade(set) {
 		return ErrPiece
 	}
-	s := setWriter{page: &page{w: w}, checks: set.Checks, bands: set.Bands}
-	for _, piece := range set.Pieces {
-		p := newWriter(s.page, piece)
-		p.checks, p.bands = set.Checks, set.Bands
-		s.pieces = append(s.pieces, p)
-	}
+	s := newSetWriter(&page{w: w}, set)
 	s.pieces[0].title()
 	s.contents()
 	s.yarn(set)
 	s.checked()
-	s.joining()
+	s.say(s.joining())
 	for i, piece := range s.pieces {
 		s.blank()
 		s.line("%s", strings.Repeat("=", width))
-		s.line("%s", strings.ToUpper(fmt.Sprintf("Piece %d of %d: %s", i+1, len(s.pieces), piece.work.Name)))
+		s.line("%s", strings.ToUpper(s.nameOf(i)))
 		s.blank()
 		piece.instructions()
 	}
@@ -46,12 +42,28 @@ func WriteSet(w io.Writer, set garment.Set) error {
 	return s.err
 }
 
+// newSetWriter returns the writer of a set of pieces that were made.
+func newSetWriter(p *page, set garment.Set) *setWriter {
+	s := &setWriter{page: p, checks: set.Checks, bands: set.Bands}
+	for _, piece := range set.Pieces {
+		one := newWriter(p, piece)
+		one.checks, one.bands = set.Checks, set.Bands
+		s.pieces = append(s.pieces, one)
+	}
+	return s
+}
+
 // setWriter writes the pieces of a garment on one page.
 type setWriter struct {
 	*page
 	pieces []*writer
 	checks []garment.Check
 	bands  []garment.Band
+}
+
+// nameOf returns the heading of the i-th piece.
+func (s *setWriter) nameOf(i int) string {
+	return fmt.Sprintf("Piece %d of %d: %s", i+1, len(s.pieces), s.pieces[i].work.Name)
 }
 
 // halved returns a piece with halves, of which most is to be said, else the first one.
@@ -65,20 +77,42 @@ func (s *setWriter) halved() *writer {
 // contents writes the table of pieces.
 func (s *setWriter) contents() {
 	s.heading("Pieces")
-	s.para("  ", fmt.Sprintf("In this order. Rows high are counted up to the top; rows knitted count both halves. %s are those in work where the piece is widest. Sizes are finished, where it is widest and up to its top.",
-		capital(s.pieces[0].voice.columns())))
+	s.para("  ", fmt.Sprintf("In this order. %s", s.contentsNote()))
 	s.blank()
 	s.line("  %-14s %7s %5s %7s", "", "", "rows", "rows")
 	s.line("  %-14s %7s %5s %7s   %-24s %s", "", "cast on", "high", "knitted", s.pieces[0].voice.columns(), "width x height")
 	for _, p := range s.pieces {
-		all := p.extent()
-		finished := p.piece.Gauge.Width(max(p.piece.Finished(all.Len()), 0))
-		s.line("  %-14s %7d %5d %7d   %-24s %s x %s", p.work.Name, p.work.Panels[0].Needles.Len(), p.height(), p.piece.Cloth.Rows(),
-			p.voice.across(all), p.length(finished), p.length(p.piece.Gauge.Height(p.height())))
+		c := p.inContents()
+		s.line("  %-14s %7d %5d %7d   %-24s %s", p.work.Name, c.CastOn, c.High, c.Knitted, c.Across, c.Finished)
 	}
 	s.blank()
-	s.round()
-	s.gauge()
+	s.say(notes(s.together()))
+}
+
+// contentsNote says what the table of pieces holds.
+func (s *setWriter) contentsNote() string {
+	return fmt.Sprintf("Rows high are counted up to the top; rows knitted count both halves. %s are those in work where the piece is widest. Sizes are finished, where it is widest and up to its top.",
+		capital(s.pieces[0].voice.columns()))
+}
+
+// inContents is what the table of pieces says of one.
+type inContents struct {
+	CastOn, High, Knitted int
+	Across, Finished      string
+}
+
+func (s *writer) inContents() inContents {
+	all := s.extent()
+	finished := s.piece.Gauge.Width(max(s.piece.Finished(all.Len()), 0))
+	return inContents{
+		s.work.Panels[0].Needles.Len(), s.height(), s.piece.Cloth.Rows(), s.voice.across(all),
+		fmt.Sprintf("%s x %s", s.length(finished), s.length(s.piece.Gauge.Height(s.height()))),
+	}
+}
+
+// together says what is so of all pieces: how wide they are together, and their gauge.
+func (s *setWriter) together() []string {
+	return slices.DeleteFunc([]string{s.round(), s.gauge()}, func(text string) bool { return text == "" })
 }
 
 // piece returns the front, or the first of two, or the back; ok is false if there is none.
@@ -92,11 +126,11 @@ func (s *setWriter) piece(back bool) (p *writer, ok bool) {
 
 // round says how wide front and back are together, at hem and waist where they differ
 // from the underarms.
-func (s *setWriter) round() {
+func (s *setWriter) round() string {
 	front, ok := s.piece(false)
 	back, also := s.piece(true)
 	if !ok || !also {
-		return
+		return ""
 	}
 	var said []string
 	var underarms gauge.Length
@@ -115,7 +149,7 @@ func (s *setWriter) round() {
 		what = fmt.Sprintf("Both fronts, %s (%s) between them, which the bands fill, and the back together",
 			plural.Stitches(front.piece.Widths.Overlap), front.length(front.piece.Gauge.Width(front.piece.Widths.Overlap)))
 	}
-	s.para("  ", fmt.Sprintf("%s, finished: %s.", what, strings.Join(said, ", ")))
+	return fmt.Sprintf("%s, finished: %s.", what, strings.Join(said, ", "))
 }
 
 // knitted returns a length of the piece as it will be knitted, 0 if it has none of that
@@ -131,9 +165,9 @@ func (s *writer) knitted(name string) gauge.Length {
 
 // gauge says the gauge as the swatch has it and over the length that gauges are compared
 // by.
-func (s *setWriter) gauge() {
+func (s *setWriter) gauge() string {
 	piece := s.pieces[0].piece
-	s.para("  ", fmt.Sprintf("Gauge: %s; %s.%s%s", gaugeText(piece), overText(piece), spreadText(piece), doubtText(piece)))
+	return fmt.Sprintf("Gauge: %s; %s.%s%s", gaugeText(piece), overText(piece), spreadText(piece), doubtText(piece))
 }
 
 // across says the needles of a span on each side of the middle.
@@ -161,60 +195,60 @@ func (s *setWriter) checked() {
 	}
 	s.heading("Checks")
 	for _, c := range s.checks {
-		result := "passed"
-		switch {
-		case c.Passed:
-		case c.Severity == garment.AsError:
-			result = "error"
-		default:
-			result = "look at this"
-		}
-		s.para(fmt.Sprintf("  %-12s  ", result), clean(c.Says))
+		s.para(fmt.Sprintf("  %-12s  ", outcome(c)), oneline.Of(c.Says))
 	}
 }
 
-// joining writes the order in which the pieces are joined, for those that there are.
-// Common practice, no source.
-func (s *setWriter) joining() {
+// outcome says in words what became of a check.
+func outcome(c garment.Check) string {
+	switch {
+	case c.Passed:
+		return "passed"
+	case c.Severity == garment.AsError:
+		return "error"
+	}
+	return "look at this"
+}
+
+// joining says in which order the pieces are joined, for those that there are. Common
+// practice, no source.
+func (s *setWriter) joining() []line {
 	has := func(is func(*writer) bool) bool { return slices.ContainsFunc(s.pieces, is) }
 	front, both := s.piece(false)
 	if both {
 		_, both = s.piece(true)
 	}
-	var steps []string
+	var texts []string
 	switch {
 	case both && len(s.bands) > 0:
-		steps = s.bandJoining(front)
+		texts = s.bandJoining(front)
 	case both && front.opened():
-		steps = append(steps,
+		texts = append(texts,
 			front.bothShouldersStep(),
 			"The neckband, from one front edge by the back to the other: what it takes up stands at the end of each piece.",
 			"The bands along the front edges, over the ends of the neckband.")
 	case both && front.inTheRound():
-		steps = append(steps,
+		texts = append(texts,
 			"Both shoulders: the right half of the front to the left half of the back, and the left half of the front to the right half of the back, as their instructions call them.",
 			"The neckband, in the round along front and back: what it takes up stands at the end of each of them.")
 	case both:
-		steps = append(steps,
+		texts = append(texts,
 			"One shoulder: the right half of the front to the left half of the back, as their instructions call them.",
 			"The neckband, from the open shoulder along front and back to the open shoulder: what it takes up stands at the end of each of them.",
 			"The other shoulder: the left half of the front to the right half of the back, and with it the ends of the neckband.")
 	}
 	if has((*writer).isSleeve) {
-		steps = append(steps, "The sleeves, while the sides are open: the middle of the top to the shoulder seam, then to both underarms. Either sleeve fits either side.")
+		texts = append(texts, "The sleeves, while the sides are open: the middle of the top to the shoulder seam, then to both underarms. Either sleeve fits either side.")
 	}
 	if both {
 		sides := "The sides: on each side one seam up to the underarm."
 		if has((*writer).isSleeve) {
 			sides = "The sides: on each side one seam, from the cuff by the underarm to the hem."
 		}
-		steps = append(steps, sides)
+		texts = append(texts, sides)
 	}
-	if len(steps) == 0 {
-		return
+	if len(texts) == 0 {
+		return nil
 	}
-	s.heading("Joining, when all pieces are washed and blocked")
-	for _, step := range steps {
-		s.para("  [ ] ", step)
-	}
+	return append([]line{heading("Joining, when all pieces are washed and blocked")}, steps(texts)...)
 }

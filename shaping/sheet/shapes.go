@@ -5,56 +5,73 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
 
-func (s *writer) notes() {
+func (s *writer) shapes() {
 	s.heading("Shapes in words")
+	for _, shape := range s.shapesInWords() {
+		s.para("  "+shape[0]+": ", shape[1])
+	}
+}
+
+// shapesInWords says each edge of the piece: its name, and how it runs.
+func (s *writer) shapesInWords() [][2]string {
+	var said [][2]string
 	for _, e := range s.piece.Edges {
 		if !s.opened() && (e.Panel == shaping.LeftHalf || (e.Panel == shaping.Body && e.Side == shaping.Left)) {
 			continue // said with the one at the right
 		}
-		steps, other := s.steps(e), s.steps(s.opposite(e))
-		if len(other) != len(steps) {
-			other = steps // no piece of package garment has such edges
-		}
-		if len(steps) == 0 {
-			way := "upright"
-			if e.Name == garment.ShoulderEdge {
-				way = "level"
-			}
-			s.para("  "+e.Name+": ", way+", without steps.")
-			continue
-		}
-		total, last := -steps.Total(), ""
-		at := s.atEachSide(e)
-		if total < 0 {
-			total, at = -total, "more "+at
-		}
-		if e.Name == garment.ShoulderEdge {
-			last = fmt.Sprintf("; the last %d stay to the end", e.Stitches-total)
-			total = e.Stitches
-		}
-		s.para("  "+e.Name+": ", fmt.Sprintf("%s %s. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
-			plural.Stitches(total), at, capital(s.spoken(e.Name, steps, other)), last, s.area(e.Area), s.area(e.Floor)))
+		said = append(said, [2]string{e.Name, s.edgeInWords(e)})
 	}
-	s.beforeYouStart()
+	return said
+}
+
+func (s *writer) edgeInWords(e garment.Edge) string {
+	steps, other := s.steps(e), s.steps(s.opposite(e))
+	if len(other) != len(steps) {
+		other = steps // no piece of package garment has such edges
+	}
+	if len(steps) == 0 {
+		way := "upright"
+		if e.Name == garment.ShoulderEdge {
+			way = "level"
+		}
+		return way + ", without steps."
+	}
+	total, last := -steps.Total(), ""
+	at := s.atEachSide(e)
+	if total < 0 {
+		total, at = -total, "more "+at
+	}
+	if e.Name == garment.ShoulderEdge {
+		last = fmt.Sprintf("; the last %d stay to the end", e.Stitches-total)
+		total = e.Stitches
+	}
+	return fmt.Sprintf("%s %s. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
+		plural.Stitches(total), at, capital(s.spoken(e.Name, steps, other)), last, s.area(e.Area), s.area(e.Floor))
 }
 
 func (s *writer) beforeYouStart() {
-	list := slices.Clone(s.piece.Warnings)
+	if list := s.toKnow(); len(list) > 0 {
+		s.heading("Before you start")
+		s.say(notes(list))
+	}
+}
+
+// toKnow says what the knitter should know before starting.
+func (s *writer) toKnow() []string {
+	var list []string
+	for _, text := range s.piece.Warnings {
+		list = append(list, oneline.Of(text))
+	}
 	if text := s.mustStretch(); text != "" {
 		list = append(list, text)
 	}
-	if len(list) == 0 {
-		return
-	}
-	s.heading("Before you start")
-	for _, text := range list {
-		s.para("  ", clean(text))
-	}
+	return list
 }
 
 // mustStretch says what must pass through the opening of the piece, unless a check has

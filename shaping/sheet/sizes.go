@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 	"example.com/walewise/shaping/sizes"
@@ -76,7 +77,7 @@ func newSizesWriter(p *page, r sizes.Range) *sizesWriter {
 }
 
 func (s *sizesWriter) write() {
-	title := clean(s.style.Title)
+	title := oneline.Of(s.style.Title)
 	if title == "" {
 		title = "A garment"
 	}
@@ -363,7 +364,7 @@ func (s *sizesWriter) lookAt() {
 	var says []string
 	for _, size := range s.sizes {
 		for _, c := range size.Set.Failed() {
-			says = append(says, fmt.Sprintf("Size %s: %s", size.Body.Name, clean(c.Says)))
+			says = append(says, fmt.Sprintf("Size %s: %s", size.Body.Name, oneline.Of(c.Says)))
 		}
 	}
 	if len(says) == 0 {

@@ -28,11 +28,12 @@ type voice interface {
 	// asks says what an entry, or one that is repeated, asks for; first means that it
 	// begins its panel.
 	asks(group []entry, first bool) string
-	// mark says where an entry begins, in the same width always: the counter reading
-	// and side, or the row.
-	mark(counter int, from shaping.Side) string
+	// mark says where an entry begins: the counter reading and side, or the row.
+	mark(counter int, from shaping.Side) mark
 	// markAfter says where what follows a panel's last row begins.
-	markAfter(e entry) string
+	markAfter(e entry) mark
+	// labels say what the number and the side of a mark are, where the mark does not.
+	labels() (number, side string)
 	// result says how things stand after an entry.
 	result(e entry) string
 	// takenOff says what becomes of the stitches in work after a panel's last row.

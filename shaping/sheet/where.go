@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"bytes"
 	"fmt"
 	"slices"
 	"strings"
@@ -15,16 +14,11 @@ import (
 
 // whereYouAre says how things stand.
 func (s *writer) whereYouAre(state bed.State) []byte {
-	var text bytes.Buffer
-	here := *s
-	here.page = &page{w: &text}
-	here.heading("Where you are")
-	voice := here.newVoice()
-	for _, line := range voice.here(state) {
-		here.para("  ", line)
+	said := []line{heading("Where you are")}
+	for _, text := range s.voice.here(state) {
+		said = append(said, note(text))
 	}
-	here.para("  Check: ", here.standing(state)+".")
-	return text.Bytes()
+	return printed(append(said, line{kind: checkLine, text: s.standing(state) + "."}))
 }
 
 // waiting is stitches that wait on hold, and as what.

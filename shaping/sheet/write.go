@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -23,7 +22,7 @@ func Write(w io.Writer, piece garment.Piece) error {
 	s := newWriter(&page{w: w}, piece)
 	s.title()
 	s.instructions()
-	s.joiningOrder()
+	s.say(notes(s.joiningOrder()))
 	s.takeCare()
 	return s.err
 }
@@ -43,17 +42,21 @@ func newWriter(p *page, piece garment.Piece) *writer {
 
 // instructions writes what belongs to one piece alone.
 func (s *writer) instructions() {
-	work := s.ordered(Reading{Panel: shaping.Body})
+	work := printed(s.ordered(s.beginning(), s.joined))
 	s.kind()
 	s.sizes()
 	s.needs()
-	s.notes()
+	s.shapes()
+	s.beforeYouStart()
 	s.key(work)
-	s.start()
+	s.say(s.start())
 	s.verbatim(work)
 	s.account()
 	s.finish()
 }
+
+// beginning is the reading before the first row.
+func (s *writer) beginning() Reading { return Reading{Panel: shaping.Body} }
 
 // ErrPiece is returned for a piece that package garment has not made.
 var ErrPiece = errors.New("sheet: the piece was not planned and knitted: make it with package garment")
@@ -71,27 +74,24 @@ type writer struct {
 	onHold bool // the carriage has been set to hold
 }
 
-// ordered returns the order of work from a reading on, as it is printed. It is made before
-// the key, which explains only the words that it uses; a writer of its own keeps what it
-// remembers of the work, such as the carriage set to hold, away from the rest of the page.
-func (s *writer) ordered(from Reading) []byte {
-	var text bytes.Buffer
+// ordered returns the order of work from a reading on, panel by panel; entries that repeat
+// are gathered where they may be joined. A writer of its own keeps what it remembers of the
+// work, such as the carriage set to hold, away from the rest of the page.
+func (s *writer) ordered(from Reading, joined func(first, next entry) bool) []line {
 	order := *s
-	order.page = &page{w: &text}
 	order.voice = order.newVoice()
-	order.rows(from)
-	return text.Bytes()
+	return order.order(from, joined)
 }
 
-// rows writes the order of work from a reading on, panel by panel.
-func (s *writer) rows(from Reading) {
+func (s *writer) order(from Reading, joined func(first, next entry) bool) []line {
+	var said []line
 	list := entries(s.work, s.opened(), s.stops()...)
 	for i := 0; i < len(list); {
 		j := i
 		for j < len(list) && list[j].panel == list[i].panel {
 			j++
 		}
-		groups := gather(list[i:j], s.joined)
+		groups := gather(list[i:j], joined)
 		switch panel := list[i].panel; {
 		case panel == from.Panel:
 			groups = s.left(groups, from.Counter)
@@ -100,10 +100,11 @@ func (s *writer) rows(from Reading) {
 			groups = nil
 		}
 		if len(groups) > 0 {
-			s.panel(groups, list[j:])
+			said = append(said, s.panel(groups, list[j:])...)
 		}
 		i = j
 	}
+	return said
 }
 
 // stops returns the counter readings at which something is said.
@@ -120,14 +121,16 @@ func (s *writer) joined(first, next entry) bool {
 	return !s.marksUnderarm(first) && !s.marksUnderarm(next) && s.voice.joined(first, next)
 }
 
-// panel writes the entries of one panel, those that repeat in one group; rest are those
+// alone joins no entry with another.
+func alone(first, next entry) bool { return false }
+
+// panel says the entries of one panel, those that repeat in one group; rest are those
 // of the panels after it.
-func (s *writer) panel(groups [][]entry, rest []entry) {
+func (s *writer) panel(groups [][]entry, rest []entry) []line {
 	first, last := groups[0][0], groups[len(groups)-1]
+	said := []line{heading(s.work.Name)}
 	if s.halved() {
-		s.heading(s.work.Name + ", " + first.panel)
-	} else {
-		s.heading(s.work.Name)
+		said = []line{heading(s.work.Name + ", " + first.panel)}
 	}
 	panel, _ := s.work.Panels.Panel(first.panel)
 	begins := first.counter < panel.FirstRow
@@ -136,8 +139,7 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 	switch {
 	case s.opened():
 		if begins {
-			s.para("  ", s.frontLies())
-			s.blank()
+			said = append(said, line{kind: openingLine, text: s.frontLies()})
 		}
 		second = s.neckSteps(first.panel)
 		if above := panel.Steps(s.outer(panel.Name)).Between(second[0].Row+1, panel.LastRow); len(above) > 0 && lastRow(second) > above[0].Row {
@@ -145,8 +147,7 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 		}
 	case first.panel != shaping.Body:
 		if begins {
-			s.para("  ", s.voice.opening(first, panel))
-			s.blank()
+			said = append(said, line{kind: openingLine, text: s.voice.opening(first, panel)})
 		}
 		second = panel.Steps(s.outer(panel.Name))
 	}
@@ -160,7 +161,7 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 			continue // all of it is knitted, and only what follows is left
 		}
 		if both > 0 && e.counter+1 >= both {
-			s.para("  ", s.bothEnds(e))
+			said = append(said, note(s.bothEnds(e)))
 			if both = 0; later > e.counter+soon {
 				both, later = later, 0
 			}
@@ -169,9 +170,21 @@ func (s *writer) panel(groups [][]entry, rest []entry) {
 		if s.marksUnderarm(e) {
 			text = s.threads(e) + " " + text
 		}
-		s.entry(len(group), s.voice.mark(e.counter, e.from), text, group[len(group)-1])
+		said = append(said, s.entry(group, text))
 	}
-	s.after(last[len(last)-1], rest)
+	return append(said, s.after(last[len(last)-1], rest)...)
+}
+
+// entry is the step of entries that are one or repeat.
+func (s *writer) entry(group []entry, text string) line {
+	e, rows := group[0], 0
+	for _, each := range group {
+		rows += each.rows()
+	}
+	return line{
+		kind: stepLine, text: text, mark: s.voice.mark(e.counter, e.from), times: len(group),
+		rows: rows, result: s.voice.result(group[len(group)-1]),
+	}
 }
 
 // soon is how many rows ahead the shaping of the other edge is told with that of the first.
@@ -195,10 +208,6 @@ func (s *writer) bothEnds(e entry) string {
 	return fmt.Sprintf("From here stitches %s at the outer edge, the %v end.", how, outer)
 }
 
-// mostBoxes is how many boxes an entry has at its beginning; where it is repeated more
-// often they stand in the list of its places, see places.
-const mostBoxes = 8
-
 // places lists the places of entries that repeat, each with its box if they are many.
 func places(group []entry, place func(entry) string) string {
 	var list []string
@@ -212,53 +221,31 @@ func places(group []entry, place func(entry) string) string {
 	return strings.Join(list, ", ")
 }
 
-// entry writes one entry with its boxes; result is the entry whose end is shown.
-func (s *writer) entry(times int, mark, text string, result entry) {
-	box := strings.Repeat("[ ]", times)
-	if times > mostBoxes {
-		box = "[ ]"
-	}
-	if len(box) > boxWidth {
-		s.line("  %s", box)
-		box = ""
-	}
-	head := fmt.Sprintf("  %-*s %s ", boxWidth, box, mark)
-	s.para(head, text)
-	s.line("%s%s", strings.Repeat(" ", len(head)), s.voice.result(result))
-}
-
-// boxWidth is the width of the column of boxes.
-const boxWidth = 12
-
-// after says what follows a panel's last row and checks the stitches; rest are the
+// after says what follows a panel's last row and where every stitch is then; rest are the
 // entries of the panels after it.
-func (s *writer) after(e entry, rest []entry) {
+func (s *writer) after(e entry, rest []entry) []line {
 	if len(e.after) == 0 {
-		return
-	}
-	head := fmt.Sprintf("  %-*s %s ", boxWidth, "[ ]", s.voice.markAfter(e))
-	say := func(text string) {
-		if text != "" {
-			s.para(head, text)
-		}
+		return nil
 	}
 	top, strips := takenOff(e.after, e.inWork)
-	say(s.voice.takenOff(top, e))
+	texts := []string{s.voice.takenOff(top, e)}
 	neck, underarms := s.necksAndUnderarms(strips)
 	if len(neck) > 0 {
-		for _, text := range s.voice.neckWaits(neck) {
-			say(text)
-		}
+		texts = append(texts, s.voice.neckWaits(neck)...)
 	}
 	for _, strips := range underarms {
-		for _, text := range s.voice.underarmWaits(strips) {
-			say(text)
-		}
+		texts = append(texts, s.voice.underarmWaits(strips)...)
 	}
 	if len(rest) > 0 {
-		say(s.voice.changeOver(e, rest[0]))
+		texts = append(texts, s.voice.changeOver(e, rest[0]))
 	} else {
-		say(s.voice.putBack())
+		texts = append(texts, s.voice.putBack())
 	}
-	s.para("  Check: ", s.tally(e.panel)+".")
+	var said []line
+	for _, text := range texts {
+		if text != "" {
+			said = append(said, line{kind: stepLine, text: text, mark: s.voice.markAfter(e)})
+		}
+	}
+	return append(said, line{kind: checkLine, text: s.tally(e.panel) + "."})
 }
