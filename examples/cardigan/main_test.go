@@ -20,7 +20,7 @@ var cardigans = sampletest.Command(program.Run)
 func TestMain(m *testing.M) { sampletest.Main(m, main) }
 
 func TestDemo(t *testing.T) {
-	cardigans.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv"})
+	cardigans.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv", "svg": "chart.svg", "schematic": "schematic.svg"})
 }
 
 func TestHelp(t *testing.T) { cardigans.Help(t) }

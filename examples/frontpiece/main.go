@@ -35,15 +35,18 @@ var program = sample.Program[garment.Piece]{
 	Plans:  "the front of a garment",
 	Demo:   demo,
 	Plan:   garment.Front,
-	Pieces: func(front garment.Piece) []garment.Piece { return []garment.Piece{front} },
-	Outputs: []sample.Output[garment.Piece]{
+	Pieces: alone,
+	Outputs: append([]sample.Output[garment.Piece]{
 		{Form: "json", File: "plan.json", Write: writePlan},
 		{Form: "text", File: "instructions.txt", Write: sheet.Write},
 		{Form: "csv", File: "rows.csv", Write: writeRows},
-	},
+		{Form: "html", File: "sheet.html", Write: sheet.WritePage},
+	}, sample.Pictures(alone)...),
 }
 
 func main() { program.Main() }
+
+func alone(front garment.Piece) []garment.Piece { return []garment.Piece{front} }
 
 func writePlan(w io.Writer, front garment.Piece) error { return plan.Write(w, plan.From(front)) }
 

@@ -19,7 +19,7 @@ var frontpiece = sampletest.Command(program.Run)
 func TestMain(m *testing.M) { sampletest.Main(m, main) }
 
 func TestDemo(t *testing.T) {
-	frontpiece.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv"})
+	frontpiece.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv", "svg": "chart.svg", "schematic": "schematic.svg", "html": "sheet.html"})
 }
 
 func TestHelp(t *testing.T) { frontpiece.Help(t) }

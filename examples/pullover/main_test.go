@@ -16,7 +16,7 @@ var pullover = sampletest.Command(program.Run)
 func TestMain(m *testing.M) { sampletest.Main(m, main) }
 
 func TestDemo(t *testing.T) {
-	pullover.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv"})
+	pullover.Demo(t, map[string]string{"json": "plan.json", "text": "instructions.txt", "csv": "rows.csv", "svg": "chart.svg", "schematic": "schematic.svg"})
 }
 
 func TestHelp(t *testing.T) { pullover.Help(t) }

@@ -59,12 +59,13 @@ var program = sample.Program[regauged]{
 	Demo:      demo,
 	Inputs:    newInputs,
 	PlansFrom: "[-spec FILE -new FILE] [-knitted ROWS]",
-	Outputs: []sample.Output[regauged]{
+	Outputs: append([]sample.Output[regauged]{
 		{Form: "json", File: "plan.json", Write: writePlan},
 		{Form: "instructions", File: "instructions.txt", Write: writeInstructions},
 		{Form: "csv", File: "rows.csv", Write: writeRows},
 		{Form: "text", File: "changes.txt", Write: writeChanges},
-	},
+		{Form: "html", File: "sheet.html", Write: writeSheet},
+	}, sample.Pictures(func(r regauged) []garment.Piece { return r.after.Pieces })...),
 }
 
 func main() { program.Main() }
@@ -85,6 +86,8 @@ func writeInstructions(w io.Writer, r regauged) error {
 	}
 	return sheet.WriteSet(w, r.after)
 }
+
+func writeSheet(w io.Writer, r regauged) error { return sheet.WriteSetPage(w, r.after) }
 
 func writePlan(w io.Writer, r regauged) error {
 	return sample.WritePlan(w, r.after)

@@ -14,8 +14,8 @@
 // printed.
 //
 // -as json prints the plan of each size on a line of its own, in the order of the table.
-// With -out it writes the sizes side by side into a folder, and plan, instructions and rows
-// of each size into a folder of its name in it, and prints the paths of the files. With
+// With -out it writes the sizes side by side into a folder, and plan, instructions, rows, work
+// sheet and pictures of each size into a folder of its name in it, and prints the paths of the files. With
 // -check it plans nothing, but knits the pieces of a plan.
 //
 // Exit status 0; 1 for a spec, table, plan or folder that cannot be used, with one line
@@ -50,7 +50,7 @@ var program = sample.Program[sizes.Range]{
 		{Form: "json", Write: writePlans},
 	},
 	Beside:      bySize,
-	BesideNames: "and plan.json, instructions.txt and rows.csv in a folder for each size,",
+	BesideNames: "and what is written of one garment in a folder for each size,",
 }
 
 func main() { program.Main() }

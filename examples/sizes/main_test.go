@@ -85,7 +85,7 @@ func TestPlans(t *testing.T) {
 		if diff := cmp.Diff(p.Title, inFolder.Title); diff != "" || !strings.HasSuffix(p.Title, ", size "+b.Name) {
 			t.Errorf("size %s: %s", b.Name, p.Title)
 		}
-		for _, name := range []string{"plan.json", "instructions.txt", "rows.csv"} {
+		for _, name := range []string{"plan.json", "instructions.txt", "rows.csv", "sheet.html", "chart.svg", "schematic.svg", "outlines-a4.html", "outlines-letter.html"} {
 			want = append(want, filepath.Join("crew", b.Name, name))
 		}
 	}

@@ -25,7 +25,7 @@ func (c Command) Demo(t *testing.T, files map[string]string) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			golden.Check(t, "testdata/demo."+form+".golden", []byte(printed))
+			golden.Check(t, goldenFor(form, file), []byte(printed))
 			written, err := os.ReadFile(filepath.Join(dir, file))
 			if err != nil {
 				t.Fatal(err)
@@ -42,6 +42,15 @@ func (c Command) Demo(t *testing.T, files map[string]string) {
 		}
 		golden.Check(t, "testdata/check-demo.golden", []byte(out))
 	})
+}
+
+// goldenFor returns the golden file of a form. Pictures keep their names, so that they can be
+// looked at, and shown in README.
+func goldenFor(form, file string) string {
+	if filepath.Ext(file) == ".svg" {
+		return filepath.Join("testdata", file)
+	}
+	return filepath.Join("testdata", "demo."+form+".golden")
 }
 
 // Help tests what -h says against a golden file.
