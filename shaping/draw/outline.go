@@ -163,7 +163,7 @@ func (o outline) outer(side shaping.Side) []point {
 			add(base, from)
 			base = 0
 		case garment.ShoulderEdge:
-			from = o.up(o.tip(side))
+			from = o.up(o.drawnTip(e))
 			o.leaveUnderarm(&base, add)
 			add(0, from)
 		default:
@@ -211,6 +211,18 @@ func (o outline) tip(side shaping.Side) int {
 		}
 	}
 	return heights(o.piece).Tip()
+}
+
+// drawnTip returns the rows of the outer end of a shoulder that the spec draws. Its first
+// steps may lie higher, where it is steep.
+func (o outline) drawnTip(e garment.Edge) int {
+	switch {
+	case o.level:
+		return heights(o.piece).Tip()
+	case len(e.Schedule) > 0 && e.Schedule[0].Method == shaping.Hold:
+		return e.FirstRow // the closing row lies on top
+	}
+	return e.FirstRow - 1
 }
 
 // top returns the rows at the neck point, or at the top of a sleeve.

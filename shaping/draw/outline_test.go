@@ -164,3 +164,33 @@ func TestFabricHasTheCellsOfTheCloth(t *testing.T) {
 		}
 	})
 }
+
+// A drawn shoulder that is steep at the tip has its first steps higher up; its line begins at
+// the tip all the same.
+func TestSteepShoulderIsDrawnFromItsTip(t *testing.T) {
+	spec, err := plan.ParseSpec([]byte(`{"format": "walewise-spec/1", "gauge": {"stitches": "23", "rows": "32", "over": "10 cm"},
+		"body": {"width": "50 cm", "length": "10 cm"}, "armhole": {"depth": "20 cm", "inset": "4 cm"},
+		"neck": {"shape": "round", "width": "18 cm", "depth": "7 cm"},
+		"shoulder": {"drop": "4 cm", "path": "M 0 40 C 8 16 40 3 90 0"}}`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	front, err := garment.Front(spec)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if front.ShoulderRow <= front.Heights.Tip() {
+		t.Fatalf("the first shoulder step is at row %d, the tip %d rows high: not steep enough", front.ShoulderRow, front.Heights.Tip())
+	}
+	for _, side := range []shaping.Side{shaping.Left, shaping.Right} {
+		edge := drawn(front).outer(side)
+		x := drawn(front).boundary(front.Work.Panels[0].Needles, side) + inward(side, drawn(front).across(front.Widths.Inset))
+		found := false
+		for _, p := range edge {
+			found = found || p == point{x, drawn(front).up(front.Heights.Tip())}
+		}
+		if !found {
+			t.Errorf("%v: no corner at the tip, %v stitches in and %d rows high: %v", side, front.Widths.Inset, front.Heights.Tip(), edge)
+		}
+	}
+}
