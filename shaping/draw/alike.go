@@ -8,8 +8,7 @@ import (
 )
 
 // Alike gathers pieces that come off the needles alike, such as two sleeves, so that one
-// picture does for them: those of the same gauge and wales, and of fronts the same side. They
-// stay in their order.
+// picture does for them: those of the same gauge and wales. They stay in their order.
 func Alike(pieces ...garment.Piece) [][]garment.Piece {
 	var groups [][]garment.Piece
 	for _, p := range pieces {
@@ -24,7 +23,7 @@ func Alike(pieces ...garment.Piece) [][]garment.Piece {
 }
 
 func alike(a, b garment.Piece) bool {
-	return a.Outer() == b.Outer() && a.Gauge.Equal(b.Gauge) && sameWales(a.Cloth, b.Cloth)
+	return a.Gauge.Equal(b.Gauge) && sameWales(a.Cloth, b.Cloth)
 }
 
 func sameWales(a, b bed.Cloth) bool {

@@ -111,19 +111,17 @@ func (c *chart) readingsOf(side shaping.Side) []reading {
 	}
 	// Of steps at one height the one that stays is named.
 	slices.SortStableFunc(list, func(a, b reading) int {
-		if a.height != b.height {
+		switch {
+		case a.height != b.height:
 			return b.height - a.height
+		case a.within == b.within:
+			return 0
+		case a.within:
+			return 1
 		}
-		return order(a.within) - order(b.within)
+		return -1
 	})
 	return slices.CompactFunc(list, func(a, b reading) bool { return a.height == b.height })
-}
-
-func order(within bool) int {
-	if within {
-		return 1
-	}
-	return 0
 }
 
 // withinRun reports whether the steps before and after a mark's are like it and as far away.

@@ -85,6 +85,9 @@ func cellsOf(t tester, chart picture) []int {
 		if err != nil {
 			t.Fatal(err)
 		}
+		if n < 12 {
+			t.Fatalf("a fold hides %d rows", n)
+		}
 		folds[e.number(t, "y")] = n
 	}
 	type box struct{ left, top, bottom int }
@@ -200,6 +203,116 @@ func TestChartTellsEdgesApart(t *testing.T) {
 		}
 		if got := stitches("closed"); got < float64(closed)-off || got > float64(closed)+off {
 			t.Fatalf("%s: %.2f closed stitches in the chart, %d in the account", p.Name(), got, closed)
+		}
+	})
+}
+
+// Held stitches that are knitted again are live in the end; those that never are waited.
+func TestHeldNeckWaits(t *testing.T) {
+	front, err := garment.Front(demo(t, "frontpiece"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	chart := charted(t, draw.Look{}, front)
+	length := 0
+	for _, ends := range chart.classed("waited")[0].subpaths(t) {
+		length += ends[1].x - ends[0].x
+	}
+	if got, want := float64(length)/cellWidth(t, chart, front), float64(front.Widths.Neck); got < want-0.2 || got > want+0.2 {
+		t.Errorf("%.2f stitches waited, the neck has %.0f", got, want)
+	}
+}
+
+// A wedge points into the piece, an arrowhead out of it, on either side of the fabric.
+func TestMarksPointTheirWay(t *testing.T) {
+	set, err := garment.Pieces(demo(t, "pullover"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, facing := range []shaping.Facing{shaping.PurlSide, shaping.KnitSide} {
+		chart := charted(t, draw.Look{Facing: facing}, set.Pieces[0])
+		const middle = 90_000 // of the page
+		away := func(p place) int { return max(p.x-middle, middle-p.x) }
+		for _, corners := range chart.classed("decrease")[0].subpaths(t) {
+			if tip := corners[1]; away(tip) >= away(corners[0]) {
+				t.Errorf("%v side: a decrease at %v points outwards", facing, corners)
+			}
+		}
+		for _, corners := range chart.classed("increase")[0].subpaths(t) {
+			if tip := corners[1]; away(tip) <= away(corners[0]) {
+				t.Errorf("%v side: an increase at %v points inwards", facing, corners)
+			}
+		}
+	}
+}
+
+// Charts of several pieces stand one below the other.
+func TestChartsStandBelowEachOther(t *testing.T) {
+	set, err := garment.Pieces(demo(t, "cardigan"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var svg bytes.Buffer
+	if err := draw.Chart(&svg, draw.Look{}, set.Pieces...); err != nil {
+		t.Fatal(err)
+	}
+	picture := read(t, svg.Bytes())
+	bottom := 0
+	charts := picture.classed("wales")
+	for i, e := range charts {
+		top, low := 1<<40, 0
+		for _, corners := range e.subpaths(t) {
+			for _, c := range corners {
+				top, low = min(top, c.y), max(low, c.y)
+			}
+		}
+		if top <= bottom {
+			t.Errorf("chart %d begins at %d, the one above ends at %d", i, top, bottom)
+		}
+		bottom = low
+	}
+	if box := numbersOf(t, picture[0].attrs["viewBox"]); len(charts) != len(set.Pieces) || bottom > box[3] {
+		t.Errorf("%d charts, the last ends at %d of %v", len(charts), bottom, box)
+	}
+}
+
+// On the bed a leader points at the height that the counter shows before the step: so many
+// rows lie below it.
+func TestLeadersPointAtTheirRows(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawPiece(t)
+		if p.Work.Place == shaping.Hand {
+			t.Skip("rows, not readings")
+		}
+		chart := charted(t, draw.Look{}, p)
+		bottom, top := 0, 1<<40
+		for _, corners := range chart.classed("wales")[0].subpaths(t) {
+			for _, c := range corners {
+				bottom, top = max(bottom, c.y), min(top, c.y)
+			}
+		}
+		height := 0
+		for _, row := range p.Work.Rows {
+			height = max(height, row.Row)
+		}
+		row := float64(bottom-top) / float64(height)
+		texts := chart.in("readings")
+		var leaders [][]place
+		for _, e := range chart.classed("leaders") {
+			leaders = append(leaders, e.subpaths(t)...)
+		}
+		if len(leaders) != len(texts) {
+			t.Fatalf("%d leaders for %d readings", len(leaders), len(texts))
+		}
+		for i, e := range texts {
+			n, err := strconv.Atoi(e.text)
+			if err != nil {
+				t.Fatal(err)
+			}
+			end := leaders[i][len(leaders[i])-1]
+			if at := float64(bottom-end.y) / row; at < float64(n)-0.1 || at > float64(n)+0.1 {
+				t.Fatalf("%s: the leader of %s points at row %.2f", p.Name(), e.text, at)
+			}
 		}
 	})
 }

@@ -139,32 +139,6 @@ func TestBlockedOutlineIsAlikeOnBothSides(t *testing.T) {
 	}
 }
 
-// Loops lie where the judge knitted them: also where needles are emptied and come back.
-func TestFabricHasTheCellsOfTheCloth(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		mm := gauge.MustParseLength("1 mm")
-		set, err := garment.Pieces(gen.JumperSpec(mm).Draw(t, "spec"))
-		if err != nil {
-			t.Skip(err)
-		}
-		for _, p := range set.Pieces {
-			f := lay(p)
-			for i, runs := range f.wales {
-				n, rows, last := shaping.NeedleAt(f.needles.First.Index()+i), 0, 0
-				for _, r := range runs {
-					if r.from < last || r.to < r.from || r.ends == 0 {
-						t.Fatalf("%s, %v: runs %v", p.Name(), n, runs)
-					}
-					rows, last = rows+r.to-r.from, r.to
-				}
-				if rows != p.Cloth.Height(n) {
-					t.Fatalf("%s, %v: %d rows lie there, %d were knitted", p.Name(), n, rows, p.Cloth.Height(n))
-				}
-			}
-		}
-	})
-}
-
 // A drawn shoulder that is steep at the tip has its first steps higher up; its line begins at
 // the tip all the same.
 func TestSteepShoulderIsDrawnFromItsTip(t *testing.T) {
@@ -191,6 +165,69 @@ func TestSteepShoulderIsDrawnFromItsTip(t *testing.T) {
 		}
 		if !found {
 			t.Errorf("%v: no corner at the tip, %v stitches in and %d rows high: %v", side, front.Widths.Inset, front.Heights.Tip(), edge)
+		}
+	}
+}
+
+// Where the shoulder slopes in equal groups the drawn line begins as high as its outermost
+// wale is, the closing row included, and ends as high as the one at the neck.
+func TestDrawnShoulderLiesOnItsWales(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		mm := gauge.MustParseLength("1 mm")
+		spec := rapid.OneOf(gen.JumperSpec(mm), gen.CardiganSpec(mm)).Draw(t, "spec")
+		spec.Shoulder.Path = ""
+		set, err := garment.Pieces(spec)
+		if err != nil {
+			t.Skip(err)
+		}
+		for _, p := range set.Pieces {
+			if p.Widths.Neck == 0 {
+				continue
+			}
+			f, o := lay(p), drawn(p)
+			for _, m := range f.marks {
+				if m.step.Row < p.ShoulderRow || m.edge != outerOf(p, m.panel, m.edge) {
+					continue
+				}
+				// The first group that goes is the outermost: its wale ends at the tip.
+				runs := f.wales[m.needle.Index()-f.needles.First.Index()]
+				if got := runs[len(runs)-1].to; got != o.tip(m.edge) {
+					t.Fatalf("%s: the wale of %v ends at %d, the drawn shoulder at the %v begins at %d", p.Name(), m.needle, got, m.edge, o.tip(m.edge))
+				}
+				break
+			}
+		}
+	})
+}
+
+// outerOf returns the outer edge of a panel, the given one where both are.
+func outerOf(p garment.Piece, panel string, edge shaping.Side) shaping.Side {
+	switch {
+	case p.Outer().IsValid():
+		return p.Outer()
+	case panel == shaping.LeftHalf:
+		return shaping.Left
+	case panel == shaping.RightHalf:
+		return shaping.Right
+	}
+	return edge
+}
+
+func TestView(t *testing.T) {
+	for _, c := range []struct {
+		on     shaping.Place
+		facing shaping.Facing
+		side   string
+		means  string
+	}{
+		{shaping.Bed, shaping.PurlSide, "Bed view: the purl side faces you", "left and right are those of the bed"},
+		{shaping.Bed, shaping.KnitSide, "Right side view: the knit side faces you", "left and right are the other way round than at the bed"},
+		{shaping.Hand, shaping.KnitSide, "Right side view: the knit side faces you", "odd rows begin at the right"},
+		{shaping.Hand, shaping.PurlSide, "Wrong side view: the purl side faces you", "odd rows begin at the left"},
+	} {
+		side, means := view(garment.Piece{Work: shaping.Work{Place: c.on, Facing: c.on.Facing()}}, c.facing)
+		if side != c.side || means != c.means {
+			t.Errorf("%v seen on the %v side: %s, %s", c.on, c.facing, side, means)
 		}
 	}
 }

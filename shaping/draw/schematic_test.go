@@ -141,6 +141,10 @@ func TestSchematicStaysOnThePage(t *testing.T) {
 		set := drawSet(t)
 		picture := schematic(t, draw.Look{}, set.Pieces...)
 		box := numbersOf(t, picture[0].attrs["viewBox"])
+		const widest = 190_000 // of the page
+		if box[2] > widest {
+			t.Fatalf("the page is %d wide", box[2])
+		}
 		anchor, size := "", 0
 		for _, e := range picture {
 			if e.name == "g" {

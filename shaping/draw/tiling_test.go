@@ -22,7 +22,9 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 			t.Fatal(err)
 		}
 		paperWidth, paperHeight := paper.Size()
+		const overlap = 15_000
 		var first []place
+		width, height := 0, 0     // of a sheet
 		covered := map[int]bool{} // corners of the outline that lie on a sheet
 		for row := 1; row <= tiling.Rows(); row++ {
 			for column := 1; column <= tiling.Columns(); column++ {
@@ -32,7 +34,7 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 				}
 				picture := read(t, svg.Bytes())
 				box := numbersOf(t, picture[0].attrs["viewBox"])
-				width, height := box[2], box[3]
+				width, height = box[2], box[3]
 				if picture[0].attrs["width"] != text(width)+"mm" || picture[0].attrs["height"] != text(height)+"mm" {
 					t.Fatalf("%s by %s for %v", picture[0].attrs["width"], picture[0].attrs["height"], box)
 				}
@@ -47,7 +49,6 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 				if first == nil {
 					first = corners
 				}
-				const overlap = 15_000
 				for i, c := range corners {
 					want := place{first[i].x - (column-1)*(width-overlap), first[i].y - (row-1)*(height-overlap)}
 					if d := (place{c.x - want.x, c.y - want.y}); d.x*d.x+d.y*d.y > 100 {
@@ -61,6 +62,21 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 		}
 		if len(covered) != len(first) {
 			t.Fatalf("%d of %d corners lie on a sheet", len(covered), len(first))
+		}
+		// About the outline is room for pins, and no column or row of sheets is too many.
+		least, most := first[0], first[0]
+		for _, c := range first {
+			least, most = place{min(least.x, c.x), min(least.y, c.y)}, place{max(most.x, c.x), max(most.y, c.y)}
+		}
+		const room = 8_000
+		all := place{tiling.Columns()*(width-overlap) + overlap, tiling.Rows()*(height-overlap) + overlap}
+		if least.x < room-20 || least.y < room-20 || most.x > all.x-room+20 || most.y > all.y-room+20 {
+			t.Fatalf("the outline from %v to %v leaves no room on %v", least, most, all)
+		}
+		const foot = 20_000
+		if tiling.Columns() > 1 && most.x-least.x+2*room < all.x-(width-overlap) ||
+			tiling.Rows() > 1 && most.y-least.y+2*room+foot < all.y-(height-overlap) {
+			t.Fatalf("the outline from %v to %v has too many sheets, %d by %d", least, most, tiling.Columns(), tiling.Rows())
 		}
 		tall := 0
 		for _, c := range first {
