@@ -73,8 +73,8 @@ func (c *chart) write() {
 	c.Text("text", capital(c.piece.Name())+": stitch chart", c.label(pageWidth/2, c.top+7_000, titleSize, "middle", svgw.A("font-weight", "bold"))...)
 	c.Text("text", c.view(), c.label(pageWidth/2, c.top+12_500, textSize, "middle")...)
 	c.cells()
-	c.edges()
 	c.drawnLine()
+	c.edges()
 	c.middle()
 	c.marks()
 	c.foldNotes()
@@ -189,14 +189,18 @@ func (c *chart) rows(lines, tens *svgw.Path) {
 	}
 }
 
-// middle draws the centre line of the bed, or of the stitches in the hand.
-func (c *chart) middle() {
-	d := c.grid
-	x := d.boundary(-d.needles.First.Index())
+// middleLine returns where the middle of the piece lies: of an odd number of stitches in one.
+func (c *chart) middleLine() svgw.Number {
 	if c.piece.Work.Panels[0].Needles.Len()%2 == 1 {
-		left, right := d.wale(shaping.R(1))
-		x = (left + right) / 2
+		left, right := c.grid.wale(shaping.R(1))
+		return (left + right) / 2
 	}
+	return c.grid.boundary(-c.grid.needles.First.Index())
+}
+
+// middle draws the centre line of the piece.
+func (c *chart) middle() {
+	d, x := c.grid, c.middleLine()
 	var line svgw.Path
 	for _, span := range c.unfolded([]run{{from: 0, to: c.fabric.height}}) {
 		line.Move(x, d.ys[span.to]).Down(d.ys[span.from] - d.ys[span.to])

@@ -9,33 +9,49 @@ import (
 )
 
 // Where a wale begins or ends, the line says what its stitches are: a thick one is closed,
-// cast on or bound off; dashes are open stitches, live on waste yarn; dots are stitches that
-// waited on hold till the end. Nothing of that is told by colour.
+// cast on or bound off; an open loop over each stitch is live on waste yarn; dots are stitches
+// that waited on hold till the end. Nothing of that is told by colour.
 
 // finish is what the stitches of an edge are.
 type finish struct {
 	name string // class of its path
 	says string // in the key
-	dash string // of its line; empty for a line without gaps
 	of   func(begins bool, r run) bool
+	// line draws so many stitches from a place to the right; high is the height of a loop,
+	// less than 0 below the line.
+	line func(p *svgw.Path, x, y, width svgw.Number, stitches int, high svgw.Number)
 }
 
 // finishes are the sorts of edges in the order of the key.
 var finishes = [...]finish{
-	{"closed", "closed edge: cast on or bound off", "", func(begins bool, r run) bool {
+	{"closed", "closed edge: cast on or bound off", func(begins bool, r run) bool {
 		return begins && (r.begins == shaping.DoCastOn || r.begins == shaping.DoCastOnEdge) || !begins && r.ends == shaping.DoBindOff
-	}},
-	{"live", "live stitches, on waste yarn", "1.5 1.1", func(begins bool, r run) bool {
+	}, level},
+	{"live", "live stitches, on waste yarn", func(begins bool, r run) bool {
 		return !begins && r.ends == shaping.DoWaste && !r.waitedLong
-	}},
-	{"waited", "live stitches that waited on hold", "0 1.3", func(begins bool, r run) bool {
+	}, loops},
+	{"waited", "live stitches that waited on hold", func(begins bool, r run) bool {
 		return !begins && r.ends == shaping.DoWaste && r.waitedLong
-	}},
+	}, level},
+}
+
+// level draws a line.
+func level(p *svgw.Path, x, y, width svgw.Number, _ int, _ svgw.Number) { p.Move(x, y).Right(width) }
+
+// loops draws an open loop for each stitch.
+func loops(p *svgw.Path, x, y, width svgw.Number, stitches int, high svgw.Number) {
+	for i := range svgw.Number(stitches) {
+		left, right := x+width*i/svgw.Number(stitches), x+width*(i+1)/svgw.Number(stitches)
+		in := (right - left) / 5
+		p.Move(left+in, y).Down(-high).Right(right - left - 2*in).Down(high)
+	}
 }
 
 const (
 	finishWidth  svgw.Number = 700
 	outlineWidth svgw.Number = 260
+	loopWidth    svgw.Number = 250
+	bandDash                 = "1.4 1"
 )
 
 // edges draws the edges of the cloth: its outline thin, and where wales begin and end what
@@ -47,14 +63,14 @@ func (c *chart) edges() {
 	for _, f := range finishes {
 		var p svgw.Path
 		for _, begins := range []bool{true, false} {
-			c.level(&p, f, begins)
+			c.ends(&p, f, begins)
 		}
 		c.finish(f, &p)
 	}
 }
 
-// level draws the ends of wales that are of a sort, neighbours of one height in one line.
-func (c *chart) level(p *svgw.Path, f finish, begins bool) {
+// ends draws the ends of wales that are of a sort, neighbours of one height in one line.
+func (c *chart) ends(p *svgw.Path, f finish, begins bool) {
 	var lines [][2]int // of each open line the first wale and its height
 	for i := range len(c.fabric.wales) + 1 {
 		var heights []int
@@ -69,7 +85,12 @@ func (c *chart) level(p *svgw.Path, f finish, begins bool) {
 			if slices.Contains(heights, line[1]) {
 				return false
 			}
-			p.Move(c.grid.xs[line[0]], c.grid.ys[line[1]]).Right(c.grid.xs[i] - c.grid.xs[line[0]])
+			x, end := c.grid.xs[line[0]], c.grid.xs[i]
+			high := min(c.grid.rowHigh(), 900)
+			if begins {
+				high = -high
+			}
+			f.line(p, min(x, end), c.grid.ys[line[1]], max(x, end)-min(x, end), i-line[0], high)
 			return true
 		})
 		for _, height := range heights {
@@ -98,15 +119,14 @@ func (c *chart) finishOf(f finish, begins bool, r run) bool {
 }
 
 func (c *chart) finish(f finish, p *svgw.Path) {
-	if f.dash == "" {
+	switch f.name {
+	case "live":
+		c.stroke(f.name, p, loopWidth)
+	case "waited":
+		c.stroke(f.name, p, finishWidth, svgw.A("stroke-dasharray", "0 1.3"), svgw.A("stroke-linecap", "round"))
+	default:
 		c.stroke(f.name, p, finishWidth)
-		return
 	}
-	attrs := []svgw.Attr{svgw.A("stroke-dasharray", f.dash)}
-	if f.name == "waited" {
-		attrs = append(attrs, svgw.A("stroke-linecap", "round"))
-	}
-	c.stroke(f.name, p, finishWidth, attrs...)
 }
 
 // upright draws the sides of wales that have no neighbour there.
@@ -138,7 +158,7 @@ func (c *chart) upright(p *svgw.Path) {
 	}
 }
 
-// drawnLine draws the outline that the steps follow.
+// drawnLine draws the outline that the steps follow, and where the band ends.
 func (c *chart) drawnLine() {
 	var p svgw.Path
 	for i, at := range c.outline.points() {
@@ -149,5 +169,11 @@ func (c *chart) drawnLine() {
 			p.Line(to.x, to.y)
 		}
 	}
-	c.stroke("drawn", &p, 400, svgw.A("stroke", accent), svgw.A("stroke-linejoin", "round"))
+	c.stroke("drawn", &p, 350, svgw.A("stroke", accent), svgw.A("stroke-linejoin", "round"))
+	if band := c.piece.Heights.Band; band > 0 && band < len(c.grid.ys) {
+		var line svgw.Path
+		left, right := c.edgeAt(c.grid.needles.All(), shaping.Left, band), c.edgeAt(c.grid.needles.All(), shaping.Right, band)
+		line.Move(min(left, right), c.grid.ys[band]).Right(max(left, right) - min(left, right))
+		c.stroke("band", &line, 250, svgw.A("stroke-dasharray", bandDash))
+	}
 }

@@ -24,13 +24,20 @@ func (c *chart) key() []keyEntry {
 		}
 	}
 	for _, f := range finishes {
-		if c.ends(f) {
+		if c.hasEnd(f) {
 			list = append(list, keyEntry{f.says, func(x, y svgw.Number) {
 				var p svgw.Path
-				p.Move(x-2_500, y).Right(5_000)
+				f.line(&p, x-2_500, y, 5_000, 5, 800)
 				c.finish(f, &p)
 			}})
 		}
+	}
+	last := "marks: in the last row before the reading"
+	if c.piece.Work.Place == shaping.Hand {
+		last = "marks: in the last row before the one named"
+	}
+	if len(c.fabric.marks) > 0 {
+		list = append(list, keyEntry{last, func(svgw.Number, svgw.Number) {}})
 	}
 	list = append(list,
 		keyEntry{"the drawn line", func(x, y svgw.Number) {
@@ -43,14 +50,21 @@ func (c *chart) key() []keyEntry {
 			p.Move(x-2_500, y).Right(5_000)
 			c.stroke("tens-sample", &p, 180, svgw.A("stroke-opacity", "0.6"))
 		}},
-		keyEntry{"the middle", func(x, y svgw.Number) {
+		keyEntry{"the middle of the piece", func(x, y svgw.Number) {
 			var p svgw.Path
 			p.Move(x-2_500, y).Right(5_000)
 			c.stroke("middle-sample", &p, 200, svgw.A("stroke-dasharray", "3 .8 .6 .8"))
 		}},
 	)
+	if c.piece.Heights.Band > 0 {
+		list = append(list, keyEntry{"the end of the band", func(x, y svgw.Number) {
+			var p svgw.Path
+			p.Move(x-2_500, y).Right(5_000)
+			c.stroke("band-sample", &p, 250, svgw.A("stroke-dasharray", bandDash))
+		}})
+	}
 	if c.leavesOut() {
-		list = append(list, keyEntry{"at the sides: of equal steps the first and the last", func(svgw.Number, svgw.Number) {}})
+		list = append(list, keyEntry{"readings: of equal steps the first and last", func(svgw.Number, svgw.Number) {}})
 	}
 	if c.piece.Work.Place == shaping.Hand {
 		list = append(list, keyEntry{"numbers below: stitches from the middle", func(svgw.Number, svgw.Number) {}})
@@ -67,7 +81,7 @@ func (c *chart) uses(k kind) bool {
 	return false
 }
 
-func (c *chart) ends(f finish) bool {
+func (c *chart) hasEnd(f finish) bool {
 	for _, runs := range c.fabric.wales {
 		for _, r := range runs {
 			if c.finishOf(f, true, r) || c.finishOf(f, false, r) {

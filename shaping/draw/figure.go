@@ -28,7 +28,7 @@ type figure struct {
 // Sizes of a figure's parts, in thousandths of a millimetre.
 const (
 	cornersWide svgw.Number = 24_500
-	lengthsWide svgw.Number = 33_000
+	lengthsWide svgw.Number = 34_000
 	figureHead  svgw.Number = 20_500
 	figureFoot  svgw.Number = 14_000
 	noteSize    svgw.Number = 2_700
@@ -46,7 +46,8 @@ func newFigure(g group, look Look, scale svgw.Number) *figure {
 	f.left, f.top = least, top
 	f.width = max(cornersWide+(most-least)/scale+lengthsWide, 60_000)
 	_, notes := f.noteTops()
-	f.height = max(figureHead+top/scale+figureFoot, notes+1_000)
+	turns := f.turns()
+	f.height = max(figureHead+top/scale+figureFoot, notes+1_000, figureHead+cornerGap(turns)*svgw.Number(len(turns))+noteLine)
 	return f
 }
 
@@ -92,7 +93,7 @@ func (f *figure) line() {
 		var line svgw.Path
 		first, last := f.place(point{f.points[0].x, f.up(band)}), f.place(point{f.points[len(f.points)-1].x, f.up(band)})
 		line.Move(first.x, first.y).Line(last.x, last.y)
-		stroke(f.Writer, "band", &line, 200, svgw.A("stroke-dasharray", "1.4 1"))
+		stroke(f.Writer, "band", &line, 200, svgw.A("stroke-dasharray", bandDash))
 	}
 }
 
@@ -104,12 +105,15 @@ type corner struct {
 	stitches []string
 }
 
-// turns lists the corners from the top: rows from the cast on, and the stitches there.
+// turns lists the corners from the top: rows from the cast on, and the stitches in work there.
 func (f *figure) turns() []corner {
 	h, w := heights(f.piece), f.piece.Widths
-	list := []corner{{0, st(w.CastOn)}, {h.Underarm, st(w.Body)}}
+	list := []corner{{0, st(w.CastOn)}, {h.Underarm, f.inWork(h.Underarm)}}
 	if w.Waist > 0 {
-		list = append(list, corner{h.Waist, st(w.Waist)})
+		list = append(list, corner{h.Waist, f.inWork(h.Waist)})
+	}
+	if h.Band > 0 {
+		list = append(list, corner{h.Band, []string{"band"}})
 	}
 	switch {
 	case !f.isSleeve():
@@ -129,23 +133,26 @@ func (f *figure) turns() []corner {
 	return kept
 }
 
+// inWork says how many stitches the row has that ends at a height, if it is one of the body.
+func (f *figure) inWork(rows int) []string {
+	for _, row := range f.piece.Work.Rows {
+		if row.Row == rows && row.Panel == shaping.Body {
+			return st(row.Knit.Len())
+		}
+	}
+	return nil
+}
+
 func st(n int) []string { return []string{fmt.Sprintf("%d st", n)} }
 
 // trunkTurns lists the corners of a front or a back above the underarm.
 func (f *figure) trunkTurns() []corner {
 	h, w := heights(f.piece), f.piece.Widths
-	sides := 2
-	if f.piece.Outer().IsValid() {
-		sides = 1
-	}
 	var list []corner
 	for _, e := range f.piece.Edges {
-		if e.Name == garment.ArmholeEdge {
-			end := e.FirstRow - 1 + e.Rows
-			if steps := e.Schedule; len(steps) > 0 {
-				end = e.FirstRow - 1 + steps[len(steps)-1].Row - 1
-			}
-			list = append(list, corner{end, st(w.Body - sides*w.Inset)})
+		if steps := e.Schedule; e.Name == garment.ArmholeEdge && len(steps) > 0 {
+			last := e.FirstRow - 1 + steps[len(steps)-1].Row // when it is knitted the armhole is shaped
+			list = append(list, corner{last, f.inWork(last)})
 			break
 		}
 	}
@@ -160,12 +167,11 @@ func (f *figure) trunkTurns() []corner {
 func (f *figure) corners() {
 	list := f.turns()
 	var wanted []svgw.Number
-	lines := 0
 	for _, c := range list {
 		wanted = append(wanted, f.place(point{f.left, f.up(c.rows)}).y)
-		lines = max(lines, 1+len(c.stitches))
 	}
-	placed := spread(wanted, noteLine*svgw.Number(lines)+800, f.at.y+figureHead-6_000, f.at.y+f.height-noteLine*svgw.Number(lines-1))
+	gap := cornerGap(list)
+	placed := spread(wanted, gap, f.at.y+figureHead+300, f.at.y+f.height-gap+noteLine)
 	x := f.at.x + cornersWide - 5_500
 	var leaders svgw.Path
 	f.Open("g", svgw.A("class", "corners"), svgw.N("font-size", noteSize), svgw.A("text-anchor", "end"))
@@ -177,6 +183,16 @@ func (f *figure) corners() {
 	}
 	f.Close()
 	stroke(f.Writer, "leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
+}
+
+// cornerGap returns how far the texts about corners stand apart, so that none touches the
+// next.
+func cornerGap(list []corner) svgw.Number {
+	lines := 0
+	for _, c := range list {
+		lines = max(lines, 1+len(c.stitches))
+	}
+	return noteLine*svgw.Number(lines) + 800
 }
 
 // edge returns where the outermost point of the outline at the left lies at a height.
@@ -206,13 +222,14 @@ func (f *figure) size(name string) (size garment.Size, ok bool) {
 	return garment.Size{}, false
 }
 
-// text returns a length as asked, and as knitted where that reads otherwise.
-func (f *figure) text(s garment.Size) (asked, knitted string) {
-	asked, knitted = f.length(s.Asked), f.length(s.Knitted)
+// text returns a length as it will be knitted, and as it was asked for where that reads
+// otherwise.
+func (f *figure) text(s garment.Size) (knitted, asked string) {
+	knitted, asked = f.length(s.Knitted), f.length(s.Asked)
 	if asked == knitted {
-		return asked, ""
+		return knitted, ""
 	}
-	return asked, "knitted " + knitted
+	return knitted, "asked " + asked
 }
 
 // length returns a length in the unit of the spec, to a millimetre or a hundredth of an inch.
@@ -227,13 +244,22 @@ func (f *figure) length(l gauge.Length) string {
 func (f *figure) says() string {
 	var said []string
 	for _, s := range f.piece.Sizes {
-		text := names[s.Name] + " " + f.length(s.Knitted)
+		text := f.name(s) + " " + f.length(s.Knitted)
 		said = append(said, text)
 	}
 	return capital(strings.Join(f.names, " and ")) + ": " + strings.Join(said, ", ") + "."
 }
 
-// names are how the sizes of a piece are called beside its outline.
+// name is how a size is called beside the outline: that of a body without a hem of its own is
+// its width.
+func (f *figure) name(s garment.Size) string {
+	if _, hem := f.size("hem"); s.Name == "width" && !hem && !f.isSleeve() {
+		return "width"
+	}
+	return names[s.Name]
+}
+
+// names are how the sizes of a piece are called.
 var names = map[string]string{
 	"width": "at the underarm", "length": "to underarm", "cuff": "cuff", "hem": "hem", "waist": "waist",
 	"waistHeight": "to waist", "armhole": "armhole", "inset": "armhole inset", "neckWidth": "neck", "neckDepth": "neck depth",

@@ -103,8 +103,9 @@ func (d grid) side(s shaping.Side) shaping.Side {
 func (d grid) left() svgw.Number  { return min(d.xs[0], d.xs[len(d.xs)-1]) }
 func (d grid) right() svgw.Number { return max(d.xs[0], d.xs[len(d.xs)-1]) }
 
-// cell returns how wide one is.
-func (d grid) cell() svgw.Number { return d.scaled(d.stitch.wide, 1) }
+// cell returns how wide one is, rowHigh how high.
+func (d grid) cell() svgw.Number    { return d.scaled(d.stitch.wide, 1) }
+func (d grid) rowHigh() svgw.Number { return d.scaled(d.stitch.high, 1) }
 
 // place returns where a point of the piece lies on paper: the middle of the bed is the
 // boundary between L1 and R1.

@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"slices"
+
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -13,58 +15,75 @@ type upright struct {
 	lane     svgw.Number // from the outline to its line
 }
 
-// uprights lists the lengths that go up, from the top.
+// uprights lists the lengths beside the outline: those with a line from the top, and then
+// the others.
 func (f *figure) uprights() []upright {
 	h := heights(f.piece)
-	const near, far svgw.Number = 2_500, 5_000
-	var list []upright
+	const near, middle, far svgw.Number = 2_500, 5_000, 7_500
+	var lined, others []upright
 	for _, u := range []struct {
 		name     string
 		from, to int
 		lane     svgw.Number
 	}{
 		{"drop", h.Tip(), h.Top(), near},
-		{"neckDepth", h.NeckStart(), h.Top(), 0},
 		{"armhole", h.Underarm, h.Tip(), near},
 		{"cap", h.Underarm, h.Top(), near},
-		{"capEdge", h.Underarm, h.Top(), 0},
-		{"inset", h.Underarm, h.Underarm, 0},
 		{"height", 0, h.Top(), far},
 		{"length", 0, h.Underarm, near},
-		{"waistHeight", 0, h.Waist, 0},
+		{"waistHeight", 0, h.Waist, middle},
+		{"neckDepth", 0, 0, 0},
+		{"capEdge", 0, 0, 0},
+		{"inset", 0, 0, 0},
 	} {
-		if size, ok := f.size(u.name); ok {
-			list = append(list, upright{size, u.from, u.to, u.lane})
+		size, ok := f.size(u.name)
+		switch {
+		case !ok:
+		case u.lane > 0:
+			lined = append(lined, upright{size, u.from, u.to, u.lane})
+		default:
+			others = append(others, upright{size, u.from, u.to, u.lane})
 		}
 	}
-	return list
+	slices.SortStableFunc(lined, func(a, b upright) int { return (b.from + b.to) - (a.from + a.to) })
+	return append(lined, others...)
 }
 
-// lengths writes the lengths that go up, at the right.
+// lengths writes the lengths that go up, at the right, each led to its line.
 func (f *figure) lengths() {
 	right := f.right()
-	var lines svgw.Path
-	for _, u := range f.uprights() {
-		if u.lane > 0 {
-			measure(&lines, point{right + u.lane, f.level(u.to)}, point{right + u.lane, f.level(u.from)})
+	text := right + 10_500
+	var lines, leaders svgw.Path
+	list := f.uprights()
+	tops, _ := f.noteTops()
+	for i, u := range list {
+		if u.lane == 0 {
+			continue
 		}
+		high, low := f.level(u.to), f.level(u.from)
+		measure(&lines, point{right + u.lane, high}, point{right + u.lane, low})
+		y := tops[i] + noteSize*2/3
+		on := point{right + u.lane, min(max(y, high), low)}
+		leaders.Box(on.x-300, on.y-300, 600, 600).Move(on.x, on.y).Line(text-700, y)
 	}
 	stroke(f.Writer, "lengths", &lines, 180)
+	stroke(f.Writer, "leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
 	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize))
-	tops, _ := f.noteTops()
-	for i, u := range f.uprights() {
-		f.note(right+7_000, tops[i], u.size)
+	for i, u := range list {
+		f.note(text, tops[i], u.size)
 	}
 	f.Close()
 }
 
 // noteTops returns where the notes about the lengths that go up begin: beside the middle of
-// each, or below the one before it; and where the last of them ends.
+// its line, or below the one before it; and where the last of them ends.
 func (f *figure) noteTops() (tops []svgw.Number, bottom svgw.Number) {
 	bottom = f.at.y + figureHead - 1_200
 	for _, u := range f.uprights() {
-		middle, height := (f.level(u.from)+f.level(u.to))/2, f.noteHeight(u.size)
-		top := max(bottom, middle-height/2)
+		height, top := f.noteHeight(u.size), bottom
+		if u.lane > 0 {
+			top = max(top, (f.level(u.from)+f.level(u.to)-height)/2)
+		}
 		tops = append(tops, top)
 		bottom = top + height + 900
 	}
@@ -82,7 +101,7 @@ func (f *figure) level(rows int) svgw.Number { return f.place(point{0, f.up(rows
 
 // noteHeight returns how high the lines about a length are.
 func (f *figure) noteHeight(s garment.Size) svgw.Number {
-	if _, knitted := f.text(s); knitted != "" {
+	if _, asked := f.text(s); asked != "" {
 		return 3 * noteLine
 	}
 	return 2 * noteLine
@@ -90,8 +109,8 @@ func (f *figure) noteHeight(s garment.Size) svgw.Number {
 
 // note writes the name of a length and what it is, from a height down.
 func (f *figure) note(x, top svgw.Number, s garment.Size, attrs ...svgw.Attr) {
-	asked, knitted := f.text(s)
-	for i, text := range []string{names[s.Name], asked, knitted} {
+	knitted, asked := f.text(s)
+	for i, text := range []string{f.name(s), knitted, asked} {
 		if text != "" {
 			f.Text("text", text, append([]svgw.Attr{svgw.N("x", x), svgw.N("y", top+noteLine*svgw.Number(i)+noteSize)}, attrs...)...)
 		}
@@ -175,7 +194,7 @@ func (f *figure) inside(s garment.Size, rows int) {
 // above writes a width over the outline.
 func (f *figure) above(s garment.Size, ends [2]point) {
 	y := ends[0].y - 2_500
-	f.across(s, point{ends[0].x, y}, point{ends[1].x, y}, y-f.noteHeight(s)-600)
+	f.across(s, point{ends[0].x, y}, point{ends[1].x, y}, y-f.noteHeight(s)-1_300)
 }
 
 func (f *figure) across(s garment.Size, from, to point, top svgw.Number) {
@@ -194,7 +213,8 @@ func (f *figure) over(s garment.Size, neck bool) {
 	}
 	o := f.drawn
 	edge := o.outer(outer)
-	neckPoint, tip := edge[len(edge)-1], f.tip(edge)
+	neckPoint := edge[len(edge)-1]
+	tip := point{neckPoint.x - inward(outer, o.across(f.piece.Widths.Shoulder-o.seam)), neckPoint.y}
 	inner := o.boundary(f.piece.Work.Panels[0].Needles, outer.Opposite()) // of one of two fronts
 	if !f.piece.Outer().IsValid() {
 		left := o.outer(outer.Opposite())
@@ -220,17 +240,6 @@ func (f *figure) over(s garment.Size, neck bool) {
 		}
 	}
 	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize), svgw.A("text-anchor", anchor))
-	f.note(x, from.y-f.noteHeight(s)-300, s)
+	f.note(x, from.y-f.noteHeight(s)-1_000, s)
 	f.Close()
-}
-
-// tip returns the outer end of the shoulder on an outer edge.
-func (f *figure) tip(edge []point) point {
-	y := f.up(heights(f.piece).Tip())
-	for _, at := range edge {
-		if at.y >= y {
-			return at
-		}
-	}
-	return edge[len(edge)-1]
 }

@@ -6,7 +6,7 @@ import (
 )
 
 // What happens to a stitch is told by the shape of its mark, so that it is seen without
-// colour: a diamond is put on hold, a bar bound off, a wedge that points into the piece
+// colour: a diamond is put on hold, a block bound off, a wedge that points into the piece
 // decreased, an arrowhead that points out of it increased, a cross cast on at the edge.
 
 // kind is one sort of mark.
@@ -21,7 +21,7 @@ type kind struct {
 // kinds are the marks in the order of the key.
 var kinds = [...]kind{
 	{"hold", "put on hold", stepBy(shaping.Hold, false), diamond, true},
-	{"bound-off", "bound off", stepBy(shaping.BindOff, false), bar, true},
+	{"bound-off", "bound off", stepBy(shaping.BindOff, false), block, true},
 	{"decrease", "decreased: the point is turned inwards", stepBy(shaping.Fashioned, false), wedge, true},
 	{"increase", "increased: the point is turned outwards", stepBy(shaping.Fashioned, true), arrowhead, false},
 	{"cast-on", "cast on at the edge", stepBy(shaping.CastOn, true), cross, false},
@@ -35,11 +35,9 @@ func diamond(p *svgw.Path, x, y, a, b svgw.Number) {
 	p.Move(x-a, y).Line(x, y-b).Line(x+a, y).Line(x, y+b).Close()
 }
 
-func bar(p *svgw.Path, x, y, a, b svgw.Number) {
-	if a < 0 {
-		a = -a
-	}
-	p.Box(x-a, y-b/2, 2*a, b)
+func block(p *svgw.Path, x, y, a, b svgw.Number) {
+	half := min(max(a, -a), b) * 4 / 5
+	p.Box(x-half, y-half, 2*half, 2*half)
 }
 
 func wedge(p *svgw.Path, x, y, a, b svgw.Number) {

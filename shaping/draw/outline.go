@@ -23,7 +23,7 @@ type outline struct {
 	stitch size      // of one
 	paths  [][]point // of the edges of the piece, each from its lower end
 	seam   int       // stitches left out at each outer edge
-	level  bool      // both underarms lie at one height, though one is shaped a row later
+	level  bool      // both sides lie at one height, though one may be worked a row later
 }
 
 // drawn returns the outline of the whole cloth, where the steps follow it.
@@ -150,25 +150,22 @@ func (o outline) outer(side shaping.Side) []point {
 		points = append(points, point{x, y})
 	}
 	base := o.across(o.piece.Widths.BindOff)
-	edges := o.edges(side)
-	for _, i := range edges {
+	tip := -1 // which of the points is that of a shoulder
+	for _, i := range o.edges(side) {
 		e := o.piece.Edges[i]
 		from := o.up(e.FirstRow - 1)
 		switch e.Name {
 		case garment.ArmholeEdge, garment.CapEdge:
-			if o.level || from < o.up(h.Underarm) {
-				from = o.up(h.Underarm)
-			}
+			from = o.up(h.Underarm) // at both edges, though one is shaped a row later
 			add(0, from)
 			add(base, from)
 			base = 0
 		case garment.ShoulderEdge:
 			from = o.up(o.drawnTip(e))
 			o.leaveUnderarm(&base, add)
-			add(0, from)
-		default:
-			add(0, from)
+			tip = len(points)
 		}
+		add(0, from)
 		foot := x
 		for _, p := range o.paths[i] {
 			points = append(points, point{foot + inward(side, p.x), min(from+p.y, o.up(o.top(side)))})
@@ -176,23 +173,41 @@ func (o outline) outer(side shaping.Side) []point {
 		x = foot + inward(side, o.across(e.Stitches))
 	}
 	o.leaveUnderarm(&base, add)
-	tip := len(points)
 	switch {
 	case o.isSleeve():
 		add(0, o.up(h.Top()))
 		tip = len(points)
-	case slices.ContainsFunc(edges, func(i int) bool { return o.piece.Edges[i].Name == garment.ShoulderEdge }):
-		tip--
-	default:
-		add(0, o.up(o.tip(side)))
+	case tip < 0:
 		tip = len(points)
+		add(0, o.up(o.tip(side)))
 		add(o.across(o.piece.Widths.Shoulder), o.up(o.top(side)))
 	}
-	// The seam takes its stitches up to the tip; the neck point stays.
-	for i := range points[:tip] {
-		points[i].x += inward(side, o.across(o.seam))
+	return o.sewn(side, points, tip)
+}
+
+// sewn takes off an edge what the seam does, up to the tip of the shoulder, and of the
+// shoulder what lies beyond that.
+func (o outline) sewn(side shaping.Side, points []point, tip int) []point {
+	if o.seam == 0 {
+		return points
 	}
-	return points
+	by := inward(side, o.across(o.seam))
+	edge := slices.Clone(points[:tip])
+	for i := range edge {
+		edge[i].x += by
+	}
+	if tip == len(points) {
+		return edge
+	}
+	seam := points[tip].x + by
+	for i, to := range points[tip+1:] {
+		from := points[tip+i]
+		if beyond := inward(side, to.x-seam); beyond >= 0 && to.x != from.x {
+			cut := point{seam, from.y + (to.y-from.y)*(seam-from.x)/(to.x-from.x)}
+			return append(append(edge, cut), points[tip+1+i:]...)
+		}
+	}
+	return append(edge, points[tip+1:]...)
 }
 
 // tip returns the rows of the outer end of a shoulder. As it is knitted, one may lie a row

@@ -25,7 +25,8 @@ type element struct {
 	name  string
 	attrs map[string]string
 	text  string
-	group string // class of the g element around it
+	group string // class of the g element around it, and its text anchor
+	side  string
 }
 
 // picture is a picture read back.
@@ -49,7 +50,7 @@ func read(t tester, svg []byte) picture {
 		case xml.StartElement:
 			e := element{name: token.Name.Local, attrs: map[string]string{}}
 			if n := len(open); n > 0 && p[open[n-1]].name == "g" {
-				e.group = p[open[n-1]].attrs["class"]
+				e.group, e.side = p[open[n-1]].attrs["class"], p[open[n-1]].attrs["text-anchor"]
 			}
 			for _, a := range token.Attr {
 				e.attrs[a.Name.Local] = a.Value

@@ -20,9 +20,8 @@ func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
 	}
 	p := layOut(look, grouped(pieces))
 	s := look.begin(w, "schematic", p.width, p.height, pieces, "Schematic", p.says)
-	s.Text("text", p.heading(), label(p.width/2, 5_500, noteSize, "middle")...)
-	for i, text := range []string{p.side, p.means} {
-		s.Text("text", text, label(p.width/2, 9_700+noteLine*svgw.Number(i), noteSize, "middle")...)
+	for i, text := range p.heading {
+		s.Text("text", text, label(p.width/2, 5_500+noteLine*svgw.Number(i), noteSize, "middle")...)
 	}
 	for _, d := range p.figures {
 		d.Writer = s
@@ -57,7 +56,7 @@ type page struct {
 	width, height svgw.Number
 	scale         svgw.Number // a length on the page is one of so many
 	figures       []*figure
-	side, means   string // which side of the fabric is seen
+	heading       []string
 }
 
 // Sizes of a page, in thousandths of a millimetre.
@@ -67,7 +66,7 @@ const (
 	oneWidth        svgw.Number = 102_000 // of the page of one figure
 	oneHeight       svgw.Number = 150_000
 	leastWidth      svgw.Number = 95_000 // that of the heading
-	pageHead        svgw.Number = 16_000
+	pageHead        svgw.Number = 17_500
 )
 
 // layOut chooses the largest scale, one of a whole number, at which all figures have room.
@@ -95,7 +94,7 @@ func layOut(look Look, groups []group) page {
 			fits = fits && width <= most.x
 		}
 		if fits && p.height <= most.y || scale == smallest {
-			p.side, p.means = view(groups[0].piece, look.facing(groups[0].piece))
+			p.heading = heading(groups[0].piece, look, scale)
 			return p
 		}
 	}
@@ -114,14 +113,25 @@ func (p *page) add(row []*figure, width svgw.Number) {
 	p.height += height
 }
 
-func (p page) heading() string {
-	return fmt.Sprintf("Scale 1 : %d. Finished and flat, without seam stitches.", int64(p.scale))
+// heading says how the lengths are meant and which side of the fabric is seen. On a page of
+// HTML, where pictures have no size of their own, it names no scale.
+func heading(p garment.Piece, look Look, scale svgw.Number) []string {
+	var lines []string
+	if !look.Inline {
+		lines = append(lines, fmt.Sprintf("Scale 1 : %d", int64(scale)))
+	}
+	finished := "Lengths as they will be knitted, finished and flat."
+	if p.Widths.Seam > 0 {
+		finished = "Finished and flat; stitches with those of the seams."
+	}
+	side, means := view(p, look.facing(p))
+	return append(lines, finished, side, means)
 }
 
 func (p page) says() string {
-	var list []string
+	list := []string{strings.Join(p.heading, ". ") + "."}
 	for _, f := range p.figures {
 		list = append(list, f.says())
 	}
-	return p.heading() + " " + p.side + ", " + p.means + ". " + strings.Join(list, " ")
+	return strings.ReplaceAll(strings.Join(list, " "), "..", ".")
 }

@@ -27,7 +27,7 @@ func scaleOf(t tester, p picture) int {
 	t.Helper()
 	for _, e := range p {
 		var scale int
-		if n, _ := fmt.Sscanf(e.text, "Scale 1 : %d.", &scale); n == 1 && e.name == "text" {
+		if n, _ := fmt.Sscanf(e.text, "Scale 1 : %d", &scale); n == 1 && e.name == "text" {
 			return scale
 		}
 	}
@@ -39,6 +39,7 @@ func scaleOf(t tester, p picture) int {
 func TestSchematicLinesAreTheLengthsOfThePlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		look := looks().Draw(t, "look")
+		look.Inline = false // where no scale is named
 		p := drawPiece(t)
 		picture := schematic(t, look, p)
 		scale := scaleOf(t, picture)
@@ -58,7 +59,7 @@ func TestSchematicLinesAreTheLengthsOfThePlan(t *testing.T) {
 		for _, e := range picture.classed("lengths") {
 			for _, ends := range e.subpaths(t) {
 				if len(ends) == 2 && ends[0].x == ends[1].x {
-					has("upwards", max(ends[1].y-ends[0].y, ends[0].y-ends[1].y), "drop", "armhole", "cap", "height", "length")
+					has("upwards", max(ends[1].y-ends[0].y, ends[0].y-ends[1].y), "drop", "armhole", "cap", "height", "length", "waistHeight")
 					lines++
 				}
 			}
@@ -76,7 +77,7 @@ func TestSchematicLinesAreTheLengthsOfThePlan(t *testing.T) {
 	})
 }
 
-// Every size is written: what was asked, and what is knitted where that reads otherwise; and
+// Every size is written: what is knitted, and what was asked where that reads otherwise; and
 // the rows and stitches of the corners.
 func TestSchematicNamesEverySize(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -95,18 +96,33 @@ func TestSchematicNamesEverySize(t *testing.T) {
 		}
 		for _, s := range p.Sizes {
 			asked, knitted := s.Asked.Format(p.Spec.Units, places), s.Knitted.Format(p.Spec.Units, places)
-			if !slices.Contains(notes, asked) {
-				t.Fatalf("%s: %s, asked %s, is not among %q", p.Name(), s.Name, asked, notes)
-			}
-			if asked != knitted && !slices.Contains(notes, "knitted "+knitted) {
+			if !slices.Contains(notes, knitted) {
 				t.Fatalf("%s: %s, knitted %s, is not among %q", p.Name(), s.Name, knitted, notes)
 			}
+			if asked != knitted && !slices.Contains(notes, "asked "+asked) {
+				t.Fatalf("%s: %s, asked %s, is not among %q", p.Name(), s.Name, asked, notes)
+			}
 		}
-		wanted := []string{"0 rows", fmt.Sprintf("%d st", p.Widths.CastOn), fmt.Sprintf("%d st", p.Widths.Body)}
+		wanted := []string{"0 rows", fmt.Sprintf("%d st", p.Widths.CastOn)}
 		for _, s := range p.Sizes {
 			switch s.Name {
 			case "length", "height":
 				wanted = append(wanted, fmt.Sprintf("%d rows", s.Count))
+			}
+		}
+		// Stitches at a corner are those that the row that ends there has.
+		for i := 1; i < len(corners); i++ {
+			var rows, stitches int
+			_, err := fmt.Sscanf(corners[i-1], "%d rows", &rows)
+			if _, also := fmt.Sscanf(corners[i], "%d st", &stitches); err != nil || also != nil || rows == 0 {
+				continue
+			}
+			has := stitches == p.Widths.Shoulder || stitches == p.Widths.Flat
+			for _, row := range p.Work.Rows {
+				has = has || row.Row == rows && row.Knit.Len() == stitches
+			}
+			if !has {
+				t.Fatalf("%s: %d stitches at %d rows", p.Name(), stitches, rows)
 			}
 		}
 		for _, text := range wanted {

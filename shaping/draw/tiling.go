@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
+	"strings"
 
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping/garment"
@@ -12,7 +14,7 @@ import (
 // Tiling is the outline of a piece at full size, for blocking, parted into sheets of paper
 // that overlap. It is immutable; the zero value has no sheets.
 type Tiling struct {
-	piece         garment.Piece
+	pieces        []garment.Piece // that have the outline
 	paper         Paper
 	outline       outline
 	points        []point
@@ -31,37 +33,43 @@ var (
 	ErrSheet = errors.New("draw: no such sheet")
 )
 
-// Tile parts the outline of a piece into sheets. It is the outline of the whole cloth,
-// since a piece is blocked before it is sewn; the seam is a line within it. It returns
-// [ErrPiece] for a piece that was not planned and knitted, and [ErrPaper].
-func Tile(piece garment.Piece, paper Paper) (Tiling, error) {
+// Tile parts the outline of pieces that are alike, see [Alike], into sheets. It is the outline
+// of the whole cloth, since a piece is blocked before it is sewn; the seam is a line within it.
+// It returns [ErrPiece] for a piece that was not planned and knitted, and if there is none,
+// and [ErrPaper].
+func Tile(paper Paper, alike ...garment.Piece) (Tiling, error) {
 	switch {
-	case !made(piece):
+	case !allMade(alike):
 		return Tiling{}, ErrPiece
 	case !paper.IsValid():
 		return Tiling{}, ErrPaper
 	}
-	o := drawn(piece).blocked()
-	t := Tiling{piece: piece, paper: paper, outline: o, points: o.points()}
+	o := drawn(alike[0]).blocked()
+	t := Tiling{pieces: slices.Clone(alike), paper: paper, outline: o, points: o.points()}
 	least, most := t.points[0], t.points[0]
 	for _, p := range t.points {
 		least = point{min(least.x, p.x), min(least.y, p.y)}
 		most = point{max(most.x, p.x), max(most.y, p.y)}
 	}
-	const free = 8_000 // about the outline, for pins and for the paper's edge
 	width, height := paper.sheet()
-	t.origin = point{least.x - free, least.y - free - footRoom}
-	t.columns = sheetsFor(most.x+free-t.origin.x, width)
-	t.rows = sheetsFor(most.y+free-t.origin.y, height)
+	var free point // about the outline, which stands in the middle of its sheets
+	t.columns, free.x = sheetsFor(most.x-least.x, width)
+	t.rows, free.y = sheetsFor(most.y-least.y, height)
+	t.origin = point{least.x - free.x/2, least.y - max(free.y/2, free.y-headRoom)}
 	return t, nil
 }
 
-// footRoom is kept below the outline for what a sheet says of itself.
-const footRoom svgw.Number = 20_000
+// headRoom is how much of what is free stands above the outline at most; the rest is below
+// it, where a sheet says what it is.
+const headRoom svgw.Number = 20_000
 
-// sheetsFor returns how many sheets of a size cover a length.
-func sheetsFor(length, sheet svgw.Number) int {
-	return 1 + int(max(length-sheet, 0)+sheet-overlap-1)/int(sheet-overlap)
+// sheetsFor returns how many sheets of a size cover a length with a little about it, and how
+// much of them is free then.
+func sheetsFor(length, sheet svgw.Number) (sheets int, free svgw.Number) {
+	const least = 1_600 // for the line itself and the frame
+	step := sheet - overlap
+	sheets = max(1, int((length+least-overlap+step-1)/step))
+	return sheets, step*svgw.Number(sheets) + overlap - length
 }
 
 // Columns returns how many sheets lie side by side, Rows how many above each other.
@@ -70,6 +78,45 @@ func (t Tiling) Columns() int { return t.columns }
 // Rows returns how many sheets lie above each other.
 func (t Tiling) Rows() int { return t.rows }
 
+// IsBlank reports whether no part of the outline lies on a sheet, so that it can be left out;
+// that is so for sheets that there are not.
+func (t Tiling) IsBlank(row, column int) bool {
+	if row < 1 || row > t.rows || column < 1 || column > t.columns {
+		return true
+	}
+	s := t.sheet(Look{}, row, column)
+	for i, p := range t.points {
+		if crosses(s.place(p), s.place(t.points[(i+1)%len(t.points)]), s.size) {
+			return false
+		}
+	}
+	return true
+}
+
+// crosses reports whether a part of a straight line lies within a rectangle of a size: what
+// is cut off it at each side leaves something.
+func crosses(from, to, size point) bool {
+	enter, leave := 0.0, 1.0
+	for _, side := range [][2]svgw.Number{{from.x, to.x - from.x}, {size.x - from.x, from.x - to.x}, {from.y, to.y - from.y}, {size.y - from.y, from.y - to.y}} {
+		inside, by := float64(side[0]), float64(side[1])
+		switch {
+		case by == 0 && inside < 0:
+			return false
+		case by > 0:
+			enter = max(enter, -inside/by)
+		case by < 0:
+			leave = min(leave, -inside/by)
+		}
+	}
+	return enter <= leave
+}
+
+// sheet returns a sheet of a look.
+func (t Tiling) sheet(look Look, row, column int) sheet {
+	width, height := t.paper.sheet()
+	return sheet{tiling: t, row: row, column: column, size: point{width, height}, flipped: look.facing(t.pieces[0]) != t.pieces[0].Work.Facing}
+}
+
 // Write writes one sheet as SVG in millimetres: rows count from 1 at the top, columns from 1 at
 // the left. Every sheet has a bar of 10 cm to check the printer by, says where it belongs, and
 // has lines where its neighbours begin. It returns the first error of w, and [ErrSheet].
@@ -77,14 +124,13 @@ func (t Tiling) Write(w io.Writer, look Look, row, column int) error {
 	if row < 1 || row > t.rows || column < 1 || column > t.columns {
 		return fmt.Errorf("%w: row %d, column %d of %d rows and %d columns", ErrSheet, row, column, t.rows, t.columns)
 	}
-	width, height := t.paper.sheet()
-	s := sheet{tiling: t, row: row, column: column, size: point{width, height}, flipped: look.facing(t.piece) != t.piece.Work.Facing}
+	s := t.sheet(look, row, column)
 	if look.ID == "" {
 		look.ID = fmt.Sprintf("outline-%d-%d", row, column)
 	}
 	look.sized = true
-	s.Writer = look.begin(w, "outline", width, height, []garment.Piece{t.piece}, "Outline at full size", s.says)
-	s.side, s.means = view(t.piece, look.facing(t.piece))
+	s.Writer = look.begin(w, "outline", s.size.x, s.size.y, t.pieces, "Outline at full size", s.says)
+	s.side, s.means = view(t.pieces[0], look.facing(t.pieces[0]))
 	s.write()
 	return s.End()
 }
@@ -101,7 +147,7 @@ type sheet struct {
 
 func (s *sheet) says() string {
 	return fmt.Sprintf("Sheet in row %d of %d and column %d of %d of the outline of the %s, to be printed at its true size.",
-		s.row, s.tiling.rows, s.column, s.tiling.columns, s.tiling.piece.Name())
+		s.row, s.tiling.rows, s.column, s.tiling.columns, s.tiling.names())
 }
 
 // place returns where a point of the piece lies on the sheet.
@@ -120,11 +166,11 @@ func (s *sheet) place(p point) point {
 func (s *sheet) write() {
 	s.frame()
 	s.polygon("outline", s.tiling.points, 600)
-	if seam := s.tiling.piece.Widths.Seam; seam > 0 {
+	if seam := s.tiling.pieces[0].Widths.Seam; seam > 0 {
 		s.polygon("seam", s.tiling.outline.finished().points(), 250, svgw.A("stroke-dasharray", "4 2"))
 	}
 	s.checkBar()
-	s.names()
+	s.caption()
 }
 
 func (s *sheet) polygon(class string, points []point, width svgw.Number, attrs ...svgw.Attr) {
@@ -153,7 +199,7 @@ func (s *sheet) frame() {
 		under.Move(0, s.size.y-overlap).Right(s.size.x)
 	}
 	stroke(s.Writer, "sheet", &edge, 150, svgw.A("stroke-opacity", ".5"))
-	stroke(s.Writer, "overlap", &under, 150, svgw.A("stroke-dasharray", "1 1.5"))
+	stroke(s.Writer, "overlap", &under, 400, svgw.A("stroke-dasharray", "0 2"), svgw.A("stroke-linecap", "round"))
 }
 
 // checkBar draws 10 cm in centimetres.
@@ -173,17 +219,30 @@ func (s *sheet) checkBar() {
 	s.Text("text", "10 cm on paper? Else print again at 100 %, not fitted to the page.", label(s.size.x/2, y-5_000, textSize, "middle")...)
 }
 
-// names says which sheet it is.
-func (s *sheet) names() {
-	t := s.tiling
-	x, y := svgw.Number(6_000), svgw.Number(8_000)
-	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", capital(t.piece.Name()), s.row, t.rows, s.column, t.columns),
-		label(x, y, textSize, "", svgw.A("font-weight", "bold"))...)
-	s.Text("text", s.side+", "+s.means+".", label(x, y+4_500, noteSize, "")...)
-	if t.columns*t.rows > 1 {
-		s.Text("text", "Lay each sheet over the one before it up to the dotted line, so that the outlines meet.", label(x, y+8_500, noteSize, "")...)
+// names names the pieces that have the outline.
+func (t Tiling) names() string {
+	var names []string
+	for _, p := range t.pieces {
+		names = append(names, p.Name())
 	}
-	if t.piece.Widths.Seam > 0 {
-		s.Text("text", "Pin the edge to the solid line. The dashed line is the seam.", label(x, y+12_500, noteSize, "")...)
+	return strings.Join(names, " and ")
+}
+
+// caption says which sheet it is.
+func (s *sheet) caption() {
+	t := s.tiling
+	lines := []string{s.side + ", " + s.means + "."}
+	if t.columns*t.rows > 1 {
+		lines = append(lines, "Cut along the frame at the left and at the top, and lay each sheet over the one before it",
+			"up to the dotted line, so that the outlines meet.")
+	}
+	if t.pieces[0].Widths.Seam > 0 {
+		lines = append(lines, "Pin the edge to the solid line. The dashed line is the seam.")
+	}
+	const x, y svgw.Number = 6_000, 8_000
+	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", capital(t.names()), s.row, t.rows, s.column, t.columns),
+		label(x, y, textSize, "", svgw.A("font-weight", "bold"))...)
+	for i, text := range lines {
+		s.Text("text", text, label(x, y+4_500+4_000*svgw.Number(i), noteSize, "")...)
 	}
 }

@@ -17,7 +17,7 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, look := drawPiece(t), looks().Draw(t, "look")
 		paper := rapid.SampledFrom([]draw.Paper{draw.A4, draw.Letter}).Draw(t, "paper")
-		tiling, err := draw.Tile(p, paper)
+		tiling, err := draw.Tile(paper, p)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -49,6 +49,9 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 				if first == nil {
 					first = corners
 				}
+				if got, want := tiling.IsBlank(row, column), !touches(corners, width, height); got != want && !look.Facing.IsValid() {
+					t.Fatalf("row %d, column %d: blank %v, want %v", row, column, got, want)
+				}
 				for i, c := range corners {
 					want := place{first[i].x - (column-1)*(width-overlap), first[i].y - (row-1)*(height-overlap)}
 					if d := (place{c.x - want.x, c.y - want.y}); d.x*d.x+d.y*d.y > 100 {
@@ -63,19 +66,18 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 		if len(covered) != len(first) {
 			t.Fatalf("%d of %d corners lie on a sheet", len(covered), len(first))
 		}
-		// About the outline is room for pins, and no column or row of sheets is too many.
+		// The outline lies within the frames, and no column or row of sheets is too many.
 		least, most := first[0], first[0]
 		for _, c := range first {
 			least, most = place{min(least.x, c.x), min(least.y, c.y)}, place{max(most.x, c.x), max(most.y, c.y)}
 		}
-		const room = 8_000
+		const room = 700
 		all := place{tiling.Columns()*(width-overlap) + overlap, tiling.Rows()*(height-overlap) + overlap}
-		if least.x < room-20 || least.y < room-20 || most.x > all.x-room+20 || most.y > all.y-room+20 {
-			t.Fatalf("the outline from %v to %v leaves no room on %v", least, most, all)
+		if least.x < room || least.y < room || most.x > all.x-room || most.y > all.y-room {
+			t.Fatalf("the outline from %v to %v does not lie within %v", least, most, all)
 		}
-		const foot = 20_000
-		if tiling.Columns() > 1 && most.x-least.x+2*room < all.x-(width-overlap) ||
-			tiling.Rows() > 1 && most.y-least.y+2*room+foot < all.y-(height-overlap) {
+		if tiling.Columns() > 1 && most.x-least.x+1_600 <= all.x-(width-overlap) ||
+			tiling.Rows() > 1 && most.y-least.y+1_600 <= all.y-(height-overlap) {
 			t.Fatalf("the outline from %v to %v has too many sheets, %d by %d", least, most, tiling.Columns(), tiling.Rows())
 		}
 		tall := 0
@@ -90,6 +92,21 @@ func TestTilesHoldTheOutlineAtFullSize(t *testing.T) {
 	})
 }
 
+// touches reports whether a closed line comes into a rectangle, looked at step by step.
+func touches(corners []place, width, height int) bool {
+	for i, c := range corners {
+		next := corners[(i+1)%len(corners)]
+		const steps = 2000
+		for k := range steps + 1 {
+			x, y := c.x+(next.x-c.x)*k/steps, c.y+(next.y-c.y)*k/steps
+			if x >= 0 && x <= width && y >= 0 && y <= height {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // text returns thousandths as they are written.
 func text(n int) string { return strconv.FormatFloat(float64(n)/1000, 'f', -1, 64) }
 
@@ -98,13 +115,13 @@ func TestTileRefuses(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := draw.Tile(garment.Piece{}, draw.A4); err != draw.ErrPiece {
+	if _, err := draw.Tile(draw.A4, garment.Piece{}); err != draw.ErrPiece {
 		t.Errorf("no piece: error %v", err)
 	}
-	if _, err := draw.Tile(front, draw.Paper(7)); err != draw.ErrPaper {
+	if _, err := draw.Tile(draw.Paper(7), front); err != draw.ErrPaper {
 		t.Errorf("no paper: error %v", err)
 	}
-	tiling, err := draw.Tile(front, draw.Letter)
+	tiling, err := draw.Tile(draw.Letter, front)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -120,6 +137,9 @@ func TestTileRefuses(t *testing.T) {
 	}
 	if err := none.Write(&bytes.Buffer{}, draw.Look{}, 1, 1); !errors.Is(err, draw.ErrSheet) {
 		t.Errorf("the zero tiling: error %v", err)
+	}
+	if !none.IsBlank(1, 1) {
+		t.Error("the zero tiling has a sheet with a line on it")
 	}
 	if got := draw.Paper(7).String(); got != "Paper(7)" {
 		t.Errorf("no paper is called %s", got)

@@ -56,7 +56,7 @@ type pieceOutlines struct {
 }
 
 func outlinesOf(alike []garment.Piece, paper draw.Paper, group int) (pieceOutlines, error) {
-	tiling, err := draw.Tile(alike[0], paper)
+	tiling, err := draw.Tile(paper, alike...)
 	if err != nil {
 		return pieceOutlines{}, err
 	}
@@ -64,10 +64,14 @@ func outlinesOf(alike []garment.Piece, paper draw.Paper, group int) (pieceOutlin
 	for _, p := range alike {
 		names = append(names, p.Name())
 	}
-	view := pieceOutlines{Names: capital(strings.Join(names, " and ")), Sheets: fmt.Sprintf("%d sheets, %d beside each other and %d below each other",
-		tiling.Rows()*tiling.Columns(), tiling.Columns(), tiling.Rows())}
+	view := pieceOutlines{Names: capital(strings.Join(names, " and "))}
+	blank := 0
 	for row := 1; row <= tiling.Rows(); row++ {
 		for column := 1; column <= tiling.Columns(); column++ {
+			if tiling.IsBlank(row, column) {
+				blank++
+				continue
+			}
 			var picture strings.Builder
 			look := draw.Look{Inline: true, ID: fmt.Sprintf("outline-%d-%d-%d", group+1, row, column)}
 			if err := tiling.Write(&picture, look, row, column); err != nil {
@@ -75,6 +79,10 @@ func outlinesOf(alike []garment.Piece, paper draw.Paper, group int) (pieceOutlin
 			}
 			view.Pictures = append(view.Pictures, template.HTML(picture.String())) // escaped by package draw
 		}
+	}
+	view.Sheets = fmt.Sprintf("%d sheets, in %d rows and %d columns", len(view.Pictures), tiling.Rows(), tiling.Columns())
+	if blank > 0 {
+		view.Sheets += fmt.Sprintf("; %d on which nothing would stand left out", blank)
 	}
 	return view, nil
 }

@@ -27,13 +27,19 @@ func TestOutlinesHaveEverySheet(t *testing.T) {
 			t.Errorf("%v: the page has another size", paper)
 		}
 		for _, alike := range draw.Alike(set.Pieces...) {
-			tiling, err := draw.Tile(alike[0], paper)
+			tiling, err := draw.Tile(paper, alike...)
 			if err != nil {
 				t.Fatal(err)
 			}
 			for row := 1; row <= tiling.Rows(); row++ {
 				for column := 1; column <= tiling.Columns(); column++ {
+					if tiling.IsBlank(row, column) {
+						continue
+					}
 					name := alike[0].Name()
+					for _, other := range alike[1:] {
+						name += " and " + other.Name()
+					}
 					says := fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left<", strings.ToUpper(name[:1])+name[1:],
 						row, tiling.Rows(), column, tiling.Columns())
 					_, after, ok := strings.Cut(rest, says)
