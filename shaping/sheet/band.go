@@ -17,7 +17,8 @@ import (
 // those of all pieces.
 type bandWriter struct {
 	*writer
-	band garment.Band
+	band    garment.Band
+	inPlace bool // it stands between the seams, which are not said again
 }
 
 // pickUp writes the bands of a set, each after a line across the page.
@@ -27,7 +28,7 @@ func (s *setWriter) pickUp() {
 		s.line("%s", strings.Repeat("=", width))
 		s.line("%s", strings.ToUpper(band.Name))
 		s.blank()
-		b := bandWriter{s.halved(), band}
+		b := bandWriter{writer: s.halved(), band: band}
 		for _, said := range b.pickUp() {
 			s.say(said)
 		}
@@ -110,29 +111,55 @@ func (b bandWriter) strip(s garment.Strip) []line {
 	if b.apart() || b.band.Name == garment.Neckband {
 		said[0] = heading(b.band.Name + ", " + s.Name)
 	}
+	said = append(said, b.seamsBefore(s)...)
 	switch {
 	case b.opens():
-		said = append(said, b.alongOpening(s)...)
+		said = append(said, b.alongOpening(s))
 	case b.inTheRound():
-		said = append(said, step(fmt.Sprintf("Join both shoulders: %s, and %s.", rightOfFront, leftOfFront)),
-			step("RS facing, begin at the wearer's left shoulder and pick up and knit from right to left, in this order"+b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s))+":"))
+		said = append(said, step("RS facing, begin at the wearer's left shoulder and pick up and knit from right to left, in this order"+b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s))+":"))
 	default:
-		first := fmt.Sprintf("Join %s. Leave the other shoulder open.", rightOfFront)
-		if b.apart() {
-			first = "Leave both shoulders open."
-		}
-		said = append(said, step(first),
-			step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: %s.%s",
-				s.Needles, strings.Join(b.hanging(s), "; "), b.beyond(s))))
+		said = append(said, step(fmt.Sprintf("Hang the neck on %v, the purl side facing you, from left to right as listed: %s.%s",
+			s.Needles, strings.Join(b.hanging(s), "; "), b.beyond(s))))
 	}
 	said = append(said, b.parts(s)...)
 	return append(said, steps(b.knit(s))...)
+}
+
+// Which shoulders are open while a strip is picked up.
+const (
+	bothOpen  = "Leave both shoulders open."
+	otherOpen = "Leave the other shoulder open."
+)
+
+// seamsBefore says which shoulders are joined before a strip is picked up, and which are not.
+func (b bandWriter) seamsBefore(s garment.Strip) []line {
+	switch {
+	case b.opens() && (b.inPlace || b.apart() || !has(s, isSeam)):
+		return nil
+	case b.opens():
+		return []line{step(fmt.Sprintf("Join both shoulders, if that is not done yet: %s.", b.bothShoulders()))}
+	case b.inTheRound() && b.inPlace:
+		return nil
+	case b.inTheRound():
+		return []line{step(fmt.Sprintf("Join both shoulders: %s, and %s.", rightOfFront, leftOfFront))}
+	case b.apart() && b.inPlace && s.Name != b.band.Strips[0].Name:
+		return nil
+	case b.apart() && b.inPlace:
+		return []line{note(bothOpen)}
+	case b.apart():
+		return []line{step(bothOpen)}
+	case b.inPlace:
+		return []line{note(otherOpen)}
+	}
+	return []line{step(fmt.Sprintf("Join %s. %s", rightOfFront, otherOpen))}
 }
 
 // has reports whether a strip has a part of that sort.
 func has(s garment.Strip, is func(garment.Part) bool) bool { return slices.ContainsFunc(s.Parts, is) }
 
 func isLive(p garment.Part) bool { return p.Live > 0 }
+
+func isSeam(p garment.Part) bool { return p.Kind == garment.SeamPart }
 
 // withTheirWraps says what becomes of the wraps of live stitches, if there are any.
 func (b bandWriter) withTheirWraps(s garment.Strip) string {
@@ -294,22 +321,33 @@ func (b bandWriter) freed(s garment.Strip, text string) string {
 
 // last says what follows when all strips are knitted.
 func (b bandWriter) last() []line {
-	var said []line
+	said := b.seamsAfter()
+	if b.piece.Spec.Neck.Shape != garment.VeeNeck || b.opens() {
+		return said
+	}
+	mitre := "At the point of the vee the band has too many stitches for its upper edge: fold what stands off to the inside, in a mitre, and sew it down."
+	if b.inPlace {
+		return append(said, step(mitre))
+	}
+	return append(said, note(mitre))
+}
+
+// seamsAfter says what is joined when all strips are knitted.
+func (b bandWriter) seamsAfter() []line {
+	const ends = "join the ends of the strips to each other, edge to edge."
 	switch {
+	case b.opens() && !b.apart():
+		return nil
+	case b.opens() && b.inPlace:
+		return []line{{kind: gapLine}, step(capital(ends))}
 	case b.opens():
-		if b.apart() {
-			said = append(said, line{kind: gapLine}, step("When the shoulders are joined, join the ends of the strips to each other, edge to edge."))
-		}
-	case b.inTheRound():
+		return []line{{kind: gapLine}, step("When the shoulders are joined, " + ends)}
+	case b.inPlace || b.inTheRound():
+		return nil
 	case b.apart():
-		said = append(said, line{kind: gapLine}, step(fmt.Sprintf("Join both shoulders: %s, and %s, with them the ends of the bands.", rightOfFront, leftOfFront)))
-	default:
-		said = append(said, step(fmt.Sprintf("Join %s, and with it the ends of the band.", leftOfFront)))
+		return []line{{kind: gapLine}, step(fmt.Sprintf("Join both shoulders: %s, and %s, with them the ends of the bands.", rightOfFront, leftOfFront))}
 	}
-	if b.piece.Spec.Neck.Shape == garment.VeeNeck && !b.opens() {
-		said = append(said, note("At the point of the vee the band has too many stitches for its upper edge: fold what stands off to the inside, in a mitre, and sew it down."))
-	}
-	return said
+	return []line{step(fmt.Sprintf("Join %s, and with it the ends of the band.", leftOfFront))}
 }
 
 // How the shoulders are joined.
@@ -318,23 +356,27 @@ const (
 	leftOfFront  = "the left half of the front to the right half of the back"
 )
 
-// bandJoining returns the first steps of joining where there is a band.
-func (s *setWriter) bandJoining(front *writer) []string {
+// bandJoints returns the shoulders and the bands in the order in which they are joined and
+// picked up.
+func (s *setWriter) bandJoints(front *writer) []joint {
+	var list []joint
 	if front.opens() {
-		return s.openedJoining(front)
+		list = seams(front.bothShouldersStep())
 	}
-	var list []string
-	for _, band := range s.bands {
-		b := bandWriter{front, band}
-		see := fmt.Sprintf("The %s, %s: see %s, after the pieces.", band.Name, plural.Stitches(band.Stitches()), strings.ToUpper(band.Name))
+	for i := range s.bands {
+		band := &s.bands[i]
+		b := bandWriter{writer: front, band: *band}
+		see := joint{band: band, text: fmt.Sprintf("The %s, %s: see %s, after the pieces.", band.Name, plural.Stitches(band.Stitches()), strings.ToUpper(band.Name))}
 		switch {
+		case b.opens():
+			list = append(list, see)
 		case b.inTheRound():
-			list = append(list, fmt.Sprintf("Both shoulders: %s, and %s, as their instructions call them.", rightOfFront, leftOfFront), see)
+			list = append(list, joint{text: fmt.Sprintf("Both shoulders: %s, and %s, as their instructions call them.", rightOfFront, leftOfFront)}, see)
 		case b.apart():
-			list = append(list, see, fmt.Sprintf("Both shoulders: %s, and %s, as their instructions call them, and with them the ends of the bands.", rightOfFront, leftOfFront))
+			list = append(list, see, joint{text: fmt.Sprintf("Both shoulders: %s, and %s, as their instructions call them, and with them the ends of the bands.", rightOfFront, leftOfFront)})
 		default:
-			list = append(list, fmt.Sprintf("One shoulder: %s, as their instructions call them.", rightOfFront), see,
-				fmt.Sprintf("The other shoulder: %s, and with it the ends of the %s.", leftOfFront, band.Name))
+			list = append(list, joint{text: fmt.Sprintf("One shoulder: %s, as their instructions call them.", rightOfFront)}, see,
+				joint{text: fmt.Sprintf("The other shoulder: %s, and with it the ends of the %s.", leftOfFront, band.Name)})
 		}
 	}
 	return list

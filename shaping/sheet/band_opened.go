@@ -18,10 +18,9 @@ func isFront(p garment.Part) bool {
 }
 
 // alongOpening says how a strip is picked up along neck and fronts.
-func (b bandWriter) alongOpening(s garment.Strip) []line {
+func (b bandWriter) alongOpening(s garment.Strip) line {
 	edge := has(s, func(p garment.Part) bool { return p.Kind == garment.EdgePart })
-	seam := has(s, func(p garment.Part) bool { return p.Kind == garment.SeamPart })
-	neck := seam || has(s, func(p garment.Part) bool { return p.Kind == garment.SlopePart || p.Kind == garment.StraightPart })
+	neck := has(s, isSeam) || has(s, func(p garment.Part) bool { return p.Kind == garment.SlopePart || p.Kind == garment.StraightPart })
 	what := "the neck"
 	switch {
 	case edge && neck:
@@ -29,18 +28,14 @@ func (b bandWriter) alongOpening(s garment.Strip) []line {
 	case edge:
 		what = "the front edge"
 	}
-	var said []line
-	if seam && !b.apart() {
-		said = append(said, step(fmt.Sprintf("Join both shoulders, if that is not done yet: %s.", b.bothShoulders())))
-	}
 	if b.work.Place == shaping.Hand {
-		return append(said, step(fmt.Sprintf("RS facing, pick up and knit along %s from right to left, in this order%s:", what, b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s)))))
+		return step(fmt.Sprintf("RS facing, pick up and knit along %s from right to left, in this order%s:", what, b.freed(s, "; put live sts back on the needle and knit them"+b.withTheirWraps(s))))
 	}
 	how := b.hanging(s)
 	if edge {
 		how = append(how, "the front edge by the outer loop of its edge stitch")
 	}
-	return append(said, step(fmt.Sprintf("Hang %s on %v, the purl side facing you, from left to right as listed: %s.%s", what, s.Needles, strings.Join(how, "; "), b.beyond(s))))
+	return step(fmt.Sprintf("Hang %s on %v, the purl side facing you, from left to right as listed: %s.%s", what, s.Needles, strings.Join(how, "; "), b.beyond(s)))
 }
 
 // bothShoulders says what is joined to what where the front opens.
@@ -156,13 +151,4 @@ func (b bandWriter) holesAlong(p garment.Part, s garment.Strip) string {
 		}
 	}
 	return text + ". On the other front the buttons are sewn opposite to them."
-}
-
-// openedJoining returns the first steps of joining two fronts and a back with bands.
-func (s *setWriter) openedJoining(front *writer) []string {
-	list := []string{front.bothShouldersStep()}
-	for _, band := range s.bands {
-		list = append(list, fmt.Sprintf("The %s, %s: see %s, after the pieces.", band.Name, plural.Stitches(band.Stitches()), strings.ToUpper(band.Name)))
-	}
-	return list
 }

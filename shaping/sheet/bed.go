@@ -120,6 +120,11 @@ func (b bedVoice) labels() (number, side string) { return "counter", "carriage a
 
 func (b bedVoice) markAfter(e entry) mark { return b.mark(e.to, e.end) }
 
+func (b bedVoice) until(e entry) (reading, side string) {
+	at := b.markAfter(e)
+	return at.number, at.side
+}
+
 func (b bedVoice) result(e entry) string {
 	return fmt.Sprintf("counter %03d; in work %v, %d", e.to, e.inWork, e.inWork.Len())
 }

@@ -46,6 +46,17 @@ func (s *writer) toBlock() [][2]string {
 	return list
 }
 
+// toFinish is what is done to a piece before it is joined.
+func (s *writer) toFinish() []line {
+	texts := s.beforeBlocking()
+	var sizes []string
+	for _, size := range s.toBlock() {
+		sizes = append(sizes, size[0]+" "+size[1])
+	}
+	texts[len(texts)-1] += " " + strings.Join(sizes, ", ") + "."
+	return append([]line{heading("Finish")}, steps(texts)...)
+}
+
 // whenBlocked says how a piece is joined to the others.
 func (s *writer) whenBlocked() []string {
 	if s.isTrunk() {
@@ -158,10 +169,17 @@ func outermost(stitches int) string {
 	return fmt.Sprintf("the %d outermost stitches", stitches)
 }
 
-// joinSleeve says how a sleeve is set in: flat, before the sides are closed. Common
+// joinSleeve says how a sleeve is joined: flat, before the sides are closed. Common
 // practice, no source.
 func (s *writer) joinSleeve() []string {
-	text := "Set the sleeve in when both shoulders are joined and before the sides are: pin the middle of its top to the shoulder seam and "
+	return []string{"Set the sleeve in when both shoulders are joined and before the sides are: " + s.setIn(), sleeveSeam}
+}
+
+const sleeveSeam = "Then close the sleeve and the side in one seam, from the cuff to the hem."
+
+// setIn says how a sleeve is set in.
+func (s *writer) setIn() string {
+	text := "pin the middle of its top to the shoulder seam and "
 	atOnce, _ := s.heldAtOnce()
 	catching := ""
 	if s.uses()[shaping.DoWaste] {
@@ -180,7 +198,7 @@ func (s *writer) joinSleeve() []string {
 	default:
 		text += "its ends to the underarms, and join it" + catching + "."
 	}
-	return []string{text, "Then close the sleeve and the side in one seam, from the cuff to the hem."}
+	return text
 }
 
 // neckband says how many stitches a neckband takes up, and from what.

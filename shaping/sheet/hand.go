@@ -130,6 +130,13 @@ func (h handVoice) labels() (number, side string) { return "", "" }
 
 func (h handVoice) markAfter(e entry) mark { return mark{"after ", fmt.Sprint(e.to), ""} }
 
+func (h handVoice) until(e entry) (reading, side string) {
+	if e.rows() == 1 {
+		return "", "" // its row is where it begins
+	}
+	return h.markAfter(e).number, ""
+}
+
 func (h handVoice) result(e entry) string {
 	return fmt.Sprintf("after row %d (%s): %s in work", e.to, sideOfRow(e.to), plural.Sts(e.inWork.Len()))
 }

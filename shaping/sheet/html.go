@@ -12,11 +12,12 @@ import (
 
 // WriteSetPage writes the instructions of a whole garment as a work sheet for the screen: one
 // file of HTML that needs no other and no network. It holds what [WriteSet] says, with each
-// time that something is done as a step of its own, and a schematic and a chart of each
-// piece from package draw. Every step has a box to tick. Where scripts run, a panel shows the
-// step in hand with what the counter reads, what comes next and how many rows are left, and
-// the place is kept in the browser's storage; where they do not, the boxes are a list to
-// check off, and so they are in print. Equal garments give equal bytes.
+// time that something is done as a step of its own, the bands where they are picked up
+// between the seams, and a schematic and a chart of each piece from package draw. Every step
+// has a box to tick. Where scripts run, a panel shows the step in hand with what the counter
+// reads before and after it, what comes next and how many rows are left, and the place is
+// kept in the browser's storage; where they do not, the boxes are a list to check off, and so
+// they are in print. Equal garments give equal bytes.
 //
 // It returns the first error of w, and [ErrPiece] for a set without pieces, or with one that
 // was not planned and knitted.

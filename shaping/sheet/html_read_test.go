@@ -64,7 +64,8 @@ func read(page string) (*element, error) {
 	d := xml.NewDecoder(strings.NewReader(page))
 	d.Strict, d.Entity = false, xml.HTMLEntity // attributes without value
 	root := &element{}
-	open := []*element{root}
+	open, begins := []*element{root}, []int{0}
+	var text strings.Builder // of all elements; that of one is a part of it
 	for {
 		token, err := d.RawToken()
 		if errors.Is(err, io.EOF) {
@@ -85,22 +86,23 @@ func read(page string) (*element, error) {
 			}
 			last.children = append(last.children, e)
 			if e.name != "meta" && e.name != "input" {
-				open = append(open, e)
+				open, begins = append(open, e), append(begins, text.Len())
 			}
 		case xml.EndElement:
 			if token.Name.Local != last.name {
 				return nil, fmt.Errorf("%s ends within %s", token.Name.Local, last.name)
 			}
-			open = open[:len(open)-1]
+			n := len(open) - 1
+			last.text = text.String()[begins[n]:]
+			open, begins = open[:n], begins[:n]
 		case xml.CharData:
-			for _, e := range open {
-				e.text += string(token)
-			}
+			text.Write(token)
 		}
 	}
 	if len(open) > 1 {
 		return nil, fmt.Errorf("%s has no end", open[len(open)-1].name)
 	}
+	root.text = text.String()
 	return root, nil
 }
 

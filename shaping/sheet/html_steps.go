@@ -20,6 +20,7 @@ type lineView struct {
 	Number              int
 	Check               bool // of something to know: it says where every stitch is
 	Word, Reading, Side string
+	To, End             string // the reading and the side that it ends at
 	Text, Result        string
 	Left                string // of a step of a piece, the rows left before it
 }
@@ -117,7 +118,7 @@ func (n *numbering) show(l line) lineView {
 	n.steps++
 	v := lineView{
 		Number: n.steps, Word: strings.TrimSpace(l.mark.word), Reading: l.mark.number, Side: l.mark.side,
-		Text: text, Result: l.result,
+		To: l.to, End: l.end, Text: text, Result: l.result,
 	}
 	if v.Word != "" && v.Side == "" {
 		v.Word += " row"

@@ -51,15 +51,21 @@ func TestPageGolden(t *testing.T) {
 	golden.Check(t, "testdata/page-newborn.golden", out.Bytes())
 }
 
-// garments draws a jumper or a cardigan that can be made, in the hand or on the bed.
+// garments draws a jumper or a cardigan that can be made, in the hand or on the bed, with bands
+// and without.
 func garments(rt *rapid.T) (garment.Set, bool) {
-	specs := rapid.OneOf(gen.JumperSpec(gauge.MustParseLength("1 mm")), gen.CardiganSpec(gauge.MustParseLength("1 mm")))
-	set, err := garment.Pieces(specs.Draw(rt, "spec"))
+	step := gauge.MustParseLength("1 mm")
+	s := rapid.OneOf(gen.JumperSpec(step), gen.CardiganSpec(step)).Draw(rt, "spec")
+	if rapid.Bool().Draw(rt, "banded") {
+		s.Band = gen.BandSpec(step).Draw(rt, "its band")
+	}
+	set, err := garment.Pieces(s)
 	return set, err == nil
 }
 
 // The steps of a page suffice to knit every piece, and each stands where the work is; what
-// has a box in print has one on the page; everything that is named is there.
+// has a box in print has one on the page; every seam is joined once, in its time; everything
+// that is named is there.
 func TestPageOfAnyGarment(t *testing.T) {
 	made := 0
 	rapid.Check(t, func(rt *rapid.T) {
@@ -75,7 +81,9 @@ func TestPageOfAnyGarment(t *testing.T) {
 			}
 			checkRows(rt, shown, set.Pieces[i])
 		}
+		checkNumbers(rt, page)
 		checkBoxes(rt, page, set)
+		checkSeams(rt, page)
 		checkNames(rt, page)
 		checkContents(rt, page, set)
 	})
@@ -91,20 +99,21 @@ var (
 )
 
 // checkRows fails if the steps of a piece do not cover every row of the work once, in its
-// order, or do not count down the rows that are left.
+// order, do not say where they end, or do not count down the rows that are left.
 func checkRows(t rapid.TB, shown *element, piece garment.Piece) {
 	rows := piece.Work.Rows
 	left := map[string]int{}
 	for _, row := range rows {
 		left[row.Panel]++
 	}
-	for _, step := range shown.ofClass("step") {
+	for _, step := range orderOf(shown) {
 		said := rowsLeft.FindStringSubmatch(step.attrs["data-left"])
 		if said == nil || said[3] != strconv.Itoa(len(rows)) || said[2] != "" && said[1] != strconv.Itoa(left[said[2]]) {
 			t.Fatalf("%s: %q with %d rows to go, by panels %v", step.attrs["id"], step.attrs["data-left"], len(rows), left)
 		}
 		after := step.words("after")
 		if after == "" {
+			checkEnd(t, step, "", "")
 			continue
 		}
 		before, _ := strconv.Atoi(step.words("b"))
@@ -127,7 +136,16 @@ func checkRows(t rapid.TB, shown *element, piece garment.Piece) {
 			}
 			left[row.Panel]--
 		}
-		if in := strconv.Itoa(rows[n-1].Knit.Len()); in != found[len(found)-1] {
+		last := rows[n-1]
+		switch {
+		case piece.Work.Place == shaping.Bed:
+			checkEnd(t, step, fmt.Sprintf("%03d", last.CounterAfter()), last.From.Opposite().String())
+		case n > 1:
+			checkEnd(t, step, strconv.Itoa(last.Row), "")
+		default:
+			checkEnd(t, step, "", "")
+		}
+		if in := strconv.Itoa(last.Knit.Len()); in != found[len(found)-1] {
 			t.Fatalf("%s: %q, but the row has %s", step.attrs["id"], after, in)
 		}
 		rows = rows[n:]
@@ -137,28 +155,27 @@ func checkRows(t rapid.TB, shown *element, piece garment.Piece) {
 	}
 }
 
-var (
-	several = regexp.MustCompile(`(\d+)\s+times,\s+at\s+(?:counter|rows)`)
-	keyBox  = regexp.MustCompile(`(?m)^  \[ \] +a box to tick`)
-)
-
-// checkBoxes fails if a page has other boxes than the printed sheet.
-func checkBoxes(t rapid.TB, page *element, set garment.Set) {
-	var text strings.Builder
-	if err := sheet.WriteSet(&text, set); err != nil {
-		t.Fatal(err)
+// checkEnd fails if a step does not end at that reading and side.
+func checkEnd(t rapid.TB, step *element, reading, side string) {
+	if to, end := step.attrs["data-to"], step.attrs["data-end"]; to != reading || end != side {
+		t.Fatalf("%s ends at %q, %q, should be at %q, %q", step.attrs["id"], to, end, reading, side)
 	}
-	boxes := strings.Count(text.String(), "[ ]") - len(keyBox.FindAllString(text.String(), -1))
-	for _, found := range several.FindAllStringSubmatch(text.String(), -1) {
-		if n, _ := strconv.Atoi(found[1]); n > 8 {
-			boxes-- // that before a list of boxes
+}
+
+// orderOf returns the steps of a piece up to its finish.
+func orderOf(piece *element) []*element {
+	var steps []*element
+	for _, part := range piece.children {
+		if part.name == "ol" {
+			steps = append(steps, part.ofClass("step")...)
 		}
 	}
-	steps := page.ofClass("step")
-	if len(steps) != boxes {
-		t.Fatalf("%d steps for %d boxes", len(steps), boxes)
-	}
-	for i, step := range steps {
+	return steps
+}
+
+// checkNumbers fails if a step has not one box of its number.
+func checkNumbers(t rapid.TB, page *element) {
+	for i, step := range page.ofClass("step") {
 		box := step.named("input")
 		if step.attrs["id"] != fmt.Sprintf("step-%d", i+1) || len(box) != 1 ||
 			box[0].attrs["type"] != "checkbox" || box[0].attrs["id"] != fmt.Sprintf("tick-%d", i+1) || step.named("label")[0].attrs["for"] != box[0].attrs["id"] {
@@ -360,4 +377,41 @@ func BenchmarkPage(b *testing.B) {
 		}
 	}
 	b.ReportMetric(float64(out.Len()), "bytes/page")
+}
+
+// The panel says first what is to be done, and last what comes next.
+func TestPanelOrder(t *testing.T) {
+	_, page := pageOf(t, setOf(t, jumper()))
+	var ids []string
+	for _, part := range page.all(func(e *element) bool { return e.attrs["id"] == "hand-text" })[0].children {
+		ids = append(ids, part.attrs["id"])
+	}
+	want := []string{"hand-do", "hand-after", "hand-check", "hand-note", "hand-next", "hand-more"}
+	if !slices.Equal(ids, want) {
+		t.Errorf("%v, should be %v", ids, want)
+	}
+}
+
+// What is to be known stands before the steps: the words, what is needed, and how the page is
+// used. Below each chart stands that it can be slid.
+func TestPageOrder(t *testing.T) {
+	_, page := pageOf(t, setOf(t, jumper()))
+	var before []string
+	for _, part := range page.named("header")[0].named("summary") {
+		before = append(before, part.text)
+	}
+	if !slices.Contains(before, "Words") || !slices.Contains(before, "Needed") || before[len(before)-1] != "How this page works" {
+		t.Errorf("before the steps stand %q", before)
+	}
+	charts := 0
+	for _, pictures := range page.ofClass("pictures") {
+		for i, part := range pictures.children {
+			if part.is("chart") && pictures.children[i+1].is("slide") {
+				charts++
+			}
+		}
+	}
+	if charts != len(page.ofClass("chart")) || charts == 0 {
+		t.Errorf("%d of %d charts can be slid", charts, len(page.ofClass("chart")))
+	}
 }

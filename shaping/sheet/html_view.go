@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"html/template"
 	"io"
@@ -31,8 +32,7 @@ type view struct {
 	Yarn         yarnTable
 	Unit, Side   string // what a reading and a side are, where that is not said with them
 	Pieces       []pieceView
-	Bands        []bandView
-	Joining      bandView
+	Joining      joiningView
 	Order        []string // of joining, where a piece stands alone
 	Words        [][2]string
 	Dangers      []string
@@ -58,8 +58,8 @@ type pieceView struct {
 	Schematic, Chart template.HTML
 	ChartName        string
 	Lists            []listView
-	Before, After    []string
-	Block            [][2]string
+	Finish           []listView
+	Joins            []string // how it lies beside the others
 	Shapes           [][2]string
 	Account          string
 }
@@ -70,8 +70,17 @@ type tableView struct {
 	Rows  [][]string
 }
 
+// joiningView is the joining in its order: seams, and bands between them.
+type joiningView struct {
+	Name  string
+	Parts []bandView
+}
+
+// bandView is a band, or some seams; the first of those have no name.
 type bandView struct {
 	Name  string
+	In    string // what the contents call it
+	First int    // its first step
 	Notes []string
 	Lists []listView
 }
@@ -114,14 +123,13 @@ func newView(set garment.Set) (view, error) {
 		}
 		v.Pieces = append(v.Pieces, shown)
 	}
-	for _, band := range s.bands {
-		v.Contents = append(v.Contents, contentsView{Name: band.Name, First: n.steps + 1})
-		v.Bands = append(v.Bands, bandWriter{s.halved(), band}.bandView(&n))
+	v.Joining = s.joiningView(&n)
+	for _, part := range v.Joining.Parts {
+		if !slices.ContainsFunc(v.Contents, func(c contentsView) bool { return c.Name == part.In }) {
+			v.Contents = append(v.Contents, contentsView{Name: part.In, First: part.First})
+		}
 	}
-	if joining := s.joining(); len(joining) > 0 {
-		v.Contents = append(v.Contents, contentsView{Name: "joining", First: n.steps + 1})
-		v.Joining = bandView{Name: joining[0].text, Lists: n.lists("joining", joining[1:])}
-	} else if len(s.pieces) == 1 {
+	if len(v.Joining.Parts) == 0 && len(s.pieces) == 1 {
 		v.Order = first.joiningOrder()
 	}
 	v.Words = slices.DeleteFunc(first.wordsOf(n.text.String()), func(k [2]string) bool { return k[0] == "[ ]" })
@@ -136,11 +144,12 @@ func (s *writer) pieceView(n *numbering, name string, number int) (pieceView, er
 		Name:      name,
 		ChartName: fmt.Sprintf("Chart of the %s", s.work.Name),
 		Lists:     n.lists(s.work.Name, lines),
-		Before:    s.beforeBlocking(),
-		Block:     s.toBlock(),
-		After:     s.whenBlocked(),
+		Finish:    n.lists(s.work.Name, s.toFinish()),
 		Shapes:    s.shapesInWords(),
 		Account:   s.work.Ledger.String(),
+	}
+	if s.isTrunk() {
+		v.Joins = s.joinShoulders()
 	}
 	var err error
 	if v.Schematic, err = picture(draw.Schematic, fmt.Sprintf("schematic-%d", number), s.piece); err != nil {
@@ -159,8 +168,32 @@ func picture(draws func(io.Writer, draw.Look, ...garment.Piece) error, id string
 	return template.HTML(text.String()), err
 }
 
+// joiningView shows the seams, with the steps of each band where it is picked up.
+func (s *setWriter) joiningView(n *numbering) joiningView {
+	v := joiningView{Name: joiningHeading}
+	for joints := s.joints(); len(joints) > 0; {
+		if band := joints[0].band; band != nil {
+			v.Parts = append(v.Parts, bandWriter{writer: s.halved(), band: *band, inPlace: true}.bandView(n))
+			joints = joints[1:]
+			continue
+		}
+		part := bandView{In: "joining", First: n.steps + 1}
+		if i := len(v.Parts); i > 0 {
+			part.Name = "After the " + v.Parts[i-1].In
+		}
+		var said []line
+		for len(joints) > 0 && joints[0].band == nil {
+			said = append(said, step(cmp.Or(joints[0].full, joints[0].text)))
+			joints = joints[1:]
+		}
+		part.Lists = n.lists(part.In, said)
+		v.Parts = append(v.Parts, part)
+	}
+	return v
+}
+
 func (b bandWriter) bandView(n *numbering) bandView {
-	v := bandView{Name: capital(b.band.Name)}
+	v := bandView{Name: capital(b.band.Name), In: b.band.Name, First: n.steps + 1}
 	said := b.pickUp()
 	for _, l := range said[0] {
 		v.Notes = append(v.Notes, l.text)

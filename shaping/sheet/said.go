@@ -17,6 +17,8 @@ type line struct {
 	mark   mark   // where a step of the work begins
 	times  int    // how often it is done, once if 0
 	rows   int    // how many rows it knits in all
+	to     string // the reading that it ends at, if that is another
+	end    string // and the side where the carriage stands then
 	result string // how things stand after it
 	place  string // of a step that picks up, the needles that it goes onto
 	count  int    // and how many stitches it picks up

@@ -34,6 +34,9 @@ type voice interface {
 	markAfter(e entry) mark
 	// labels say what the number and the side of a mark are, where the mark does not.
 	labels() (number, side string)
+	// until says at which reading an entry ends, empty if that is the one where it begins,
+	// and at the bed at which side.
+	until(e entry) (reading, side string)
 	// result says how things stand after an entry.
 	result(e entry) string
 	// takenOff says what becomes of the stitches in work after a panel's last row.

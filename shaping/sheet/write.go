@@ -177,13 +177,14 @@ func (s *writer) panel(groups [][]entry, rest []entry) []line {
 
 // entry is the step of entries that are one or repeat.
 func (s *writer) entry(group []entry, text string) line {
-	e, rows := group[0], 0
+	e, last, rows := group[0], group[len(group)-1], 0
 	for _, each := range group {
 		rows += each.rows()
 	}
+	to, end := s.voice.until(last)
 	return line{
 		kind: stepLine, text: text, mark: s.voice.mark(e.counter, e.from), times: len(group),
-		rows: rows, result: s.voice.result(group[len(group)-1]),
+		rows: rows, to: to, end: end, result: s.voice.result(last),
 	}
 }
 

@@ -6,6 +6,7 @@
   const panel = (name) => document.getElementById("hand-" + name);
   const kept = "walewise sheet " + main.dataset.sheet;
   let at = 0; // the step in hand
+  let moved = false; // since the page was opened
 
   const text = (step, name) => step.querySelector("." + name)?.textContent ?? "";
   const box = (i) => steps[i].querySelector("input");
@@ -33,11 +34,11 @@
 
   const where = (step) => step.parentElement.dataset.where;
 
-  // What is said between the steps, before one and after it.
+  // What is said between the steps, before one or after it, in the order of the page.
   function beside(step, next, kind) {
     const said = [];
     for (let li = step[next]; li?.classList.contains(kind); li = li[next]) said.push(li.textContent);
-    return said.join(" ");
+    return next === "previousElementSibling" ? said.reverse() : said;
   }
 
   // The first sentence, or as much of it as is short.
@@ -59,9 +60,9 @@
     return "Next: " + [place, text(steps[i], "at"), short(text(steps[i], "do"))].filter(Boolean).join(": ");
   }
 
-  // Sets a text in which no line ends within a span of needles.
+  // Sets a text in which no line ends within a span of needles or a wrap.
   function put(node, said) {
-    node.replaceChildren(...said.split(/([LR]\d+-[LR]\d+)/).map((part, i) => {
+    node.replaceChildren(...said.split(/((?:\bwrap )?\b[LR]\d+(?:-[LR]\d+)?|\bw&t\b)/i).map((part, i) => {
       if (i % 2 === 0) return part;
       const span = document.createElement("span");
       span.className = "needles";
@@ -71,12 +72,27 @@
   }
 
   function fill(said) {
-    for (const name of ["where", "note", "unit", "counter", "side", "do", "after", "next", "left"]) {
+    for (const name of ["where", "unit", "counter", "to", "side", "end", "do", "after", "check", "next", "left"]) {
       put(panel(name), said[name] ?? "");
       panel(name).hidden = !said[name];
     }
     panel("reading").hidden = !said.counter;
+    panel("sides").hidden = !said.side && !said.end;
+    const notes = said.notes ?? [];
+    panel("note").hidden = notes.length === 0;
+    panel("note").replaceChildren(...notes.map((text) => {
+      const note = document.createElement("p");
+      put(note, text);
+      return note;
+    }));
     panel("text").scrollTop = 0;
+  }
+
+  // Says that the text goes on below its window.
+  function tellMore() {
+    const { scrollHeight, clientHeight, scrollTop } = panel("text");
+    const little = 4; // less than a line, such as the space below the last one
+    hand.classList.toggle("more", scrollHeight - clientHeight - scrollTop > little);
   }
 
   function show() {
@@ -94,10 +110,13 @@
     const result = text(step, "after");
     fill({
       where: `${where(step)}: step ${at + 1} of ${steps.length}`,
-      note: beside(step, "previousElementSibling", "note"),
+      notes: beside(step, "previousElementSibling", "note"),
       unit, counter: number, side,
+      to: step.dataset.to && "→ " + step.dataset.to,
+      end: step.dataset.end && "ends at the " + step.dataset.end,
       do: text(step, "do"),
-      after: [result && result + ".", beside(step, "nextElementSibling", "check")].filter(Boolean).join(" "),
+      after: result && result + ".",
+      check: beside(step, "nextElementSibling", "check").join(" "),
       next: next(),
       left: step.dataset.left && "Rows left: " + step.dataset.left,
     });
@@ -118,21 +137,36 @@
     } catch {}
   }
 
+  // Reports whether a place was kept.
   function recall() {
     try {
       const place = JSON.parse(localStorage.getItem(kept));
       const done = new Set(place.done);
       steps.forEach((_, i) => { box(i).checked = done.has(i); });
       if (Number.isInteger(place.at) && steps[place.at]) at = place.at;
-    } catch {}
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  // Shows the place that was kept. Of a page that is a file some browsers show the storage as
+  // empty for a moment after it was opened: look again, unless something is done by then.
+  function resume(tries = 4) {
+    const found = recall();
+    show();
+    if (found || tries === 0) return;
+    setTimeout(() => { if (!moved) resume(tries - 1); }, 150);
   }
 
   // On a narrow screen the page keeps clear of the panel at its foot.
   function makeRoom() {
     document.documentElement.style.setProperty("--hand", hand.offsetHeight + "px");
+    tellMore();
   }
 
   function changed(scroll) {
+    moved = true;
     show();
     say();
     keep();
@@ -196,12 +230,12 @@
   });
 
   // The browser may have put boxes back as they were: what was kept counts.
-  window.addEventListener("pageshow", () => { recall(); show(); });
+  window.addEventListener("pageshow", () => resume());
 
+  panel("text").addEventListener("scroll", tellMore, { passive: true });
   new ResizeObserver(makeRoom).observe(hand);
   for (const node of main.querySelectorAll("li.step .do, li.step .after")) put(node, node.textContent);
   hand.hidden = false;
   document.documentElement.classList.add("live");
-  recall();
-  show();
+  resume();
 })();
