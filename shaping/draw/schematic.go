@@ -118,7 +118,7 @@ func (p *page) add(row []*figure, width svgw.Number) {
 func heading(p garment.Piece, look Look, scale svgw.Number) []string {
 	var lines []string
 	if !look.Inline {
-		lines = append(lines, fmt.Sprintf("Scale 1 : %d", int64(scale)))
+		lines = append(lines, fmt.Sprintf("Scale 1 : %d.", int64(scale)))
 	}
 	finished := "Lengths as they will be knitted, finished and flat."
 	if p.Widths.Seam > 0 {
@@ -129,9 +129,10 @@ func heading(p garment.Piece, look Look, scale svgw.Number) []string {
 }
 
 func (p page) says() string {
-	list := []string{strings.Join(p.heading, ". ") + "."}
+	last := len(p.heading) - 1 // what the side that is seen makes of left and right
+	list := []string{strings.Join(p.heading[:last], " ") + ", " + p.heading[last] + "."}
 	for _, f := range p.figures {
 		list = append(list, f.says())
 	}
-	return strings.ReplaceAll(strings.Join(list, " "), "..", ".")
+	return strings.Join(list, " ")
 }
