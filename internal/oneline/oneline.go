@@ -4,6 +4,7 @@ package oneline
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // Of returns the text in one line of characters that can be printed: without line ends,
@@ -15,4 +16,13 @@ func Of(text string) string {
 		}
 		return r
 	}, text)), " ")
+}
+
+// Capital returns the text with a capital at its beginning.
+func Capital(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	if size == 0 {
+		return ""
+	}
+	return string(unicode.ToUpper(first)) + text[size:]
 }

@@ -21,3 +21,11 @@ func TestOf(t *testing.T) {
 		}
 	}
 }
+
+func TestCapital(t *testing.T) {
+	for text, want := range map[string]string{"": "", "a": "A", "left half": "Left half", "écru": "Écru", "12 cm": "12 cm"} {
+		if got := oneline.Capital(text); got != want {
+			t.Errorf("%q gives %q, want %q", text, got, want)
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"io"
 	"slices"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping"
@@ -17,7 +18,7 @@ import (
 // the row), and the names of the needles. It returns the first error of w, and [ErrPiece]
 // for a piece that was not planned and knitted, or if there is none.
 func Chart(w io.Writer, look Look, pieces ...garment.Piece) error {
-	if !allMade(pieces) {
+	if !garment.Made(pieces...) {
 		return ErrPiece
 	}
 	var charts []*chart
@@ -70,7 +71,7 @@ func newChart(p garment.Piece, look Look, top svgw.Number) *chart {
 }
 
 func (c *chart) write() {
-	c.Text("text", capital(c.piece.Name())+": stitch chart", c.label(pageWidth/2, c.top+7_000, titleSize, "middle", svgw.A("font-weight", "bold"))...)
+	c.Text("text", oneline.Capital(c.piece.Name())+": stitch chart", c.label(pageWidth/2, c.top+7_000, titleSize, "middle", svgw.A("font-weight", "bold"))...)
 	c.Text("text", c.view(), c.label(pageWidth/2, c.top+12_500, textSize, "middle")...)
 	c.cells()
 	c.drawnLine()

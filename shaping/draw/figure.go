@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -68,7 +69,7 @@ func (f *figure) place(p point) point {
 func (f *figure) write() {
 	_, most, _ := f.extent()
 	middle := f.place(point{(f.left + most) / 2, 0}).x
-	f.Text("text", capital(strings.Join(f.names, " and ")), label(middle, f.at.y+4_600, textSize, "middle", svgw.A("font-weight", "bold"))...)
+	f.Text("text", oneline.Capital(strings.Join(f.names, " and ")), label(middle, f.at.y+4_600, textSize, "middle", svgw.A("font-weight", "bold"))...)
 	f.line()
 	f.corners()
 	f.lengths()
@@ -247,7 +248,7 @@ func (f *figure) says() string {
 		text := f.name(s) + " " + f.length(s.Knitted)
 		said = append(said, text)
 	}
-	return capital(strings.Join(f.names, " and ")) + ": " + strings.Join(said, ", ") + "."
+	return oneline.Capital(strings.Join(f.names, " and ")) + ": " + strings.Join(said, ", ") + "."
 }
 
 // name is how a size is called beside the outline: that of a body without a hem of its own is

@@ -2,10 +2,8 @@ package draw
 
 import (
 	"errors"
-	"slices"
 
 	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/garment"
 )
 
 // Look is how a picture is made. The zero value shows pieces as the knitter sees them,
@@ -30,14 +28,3 @@ type Look struct {
 
 // ErrPiece is returned for a piece that package garment has not made.
 var ErrPiece = errors.New("draw: the piece was not planned and knitted: make it with package garment")
-
-// made reports whether a piece was planned and knitted.
-func made(piece garment.Piece) bool {
-	rows := piece.Work.Rows
-	return len(rows) > 0 && len(piece.Work.Panels) > 0 && piece.Cloth.Rows() == len(rows)
-}
-
-// allMade reports whether there are pieces and all were planned and knitted.
-func allMade(pieces []garment.Piece) bool {
-	return len(pieces) > 0 && !slices.ContainsFunc(pieces, func(p garment.Piece) bool { return !made(p) })
-}

@@ -15,7 +15,7 @@ import (
 // such as two sleeves, are drawn once. It returns the first error of w, and [ErrPiece] for a
 // piece that was not planned and knitted, or if there is none.
 func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
-	if !allMade(pieces) {
+	if !garment.Made(pieces...) {
 		return ErrPiece
 	}
 	p := layOut(look, grouped(pieces))

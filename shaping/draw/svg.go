@@ -78,11 +78,3 @@ func label(x, y, size svgw.Number, anchor string, attrs ...svgw.Attr) []svgw.Att
 	}
 	return append(all, attrs...)
 }
-
-// capital returns the text with a capital at its beginning.
-func capital(text string) string {
-	if text == "" {
-		return ""
-	}
-	return strings.ToUpper(text[:1]) + text[1:]
-}

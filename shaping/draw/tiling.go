@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping/garment"
 )
@@ -39,7 +40,7 @@ var (
 // and [ErrPaper].
 func Tile(paper Paper, alike ...garment.Piece) (Tiling, error) {
 	switch {
-	case !allMade(alike):
+	case !garment.Made(alike...):
 		return Tiling{}, ErrPiece
 	case !paper.IsValid():
 		return Tiling{}, ErrPaper
@@ -240,7 +241,7 @@ func (s *sheet) caption() {
 		lines = append(lines, "Pin the edge to the solid line. The dashed line is the seam.")
 	}
 	const x, y svgw.Number = 6_000, 8_000
-	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", capital(t.names()), s.row, t.rows, s.column, t.columns),
+	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", oneline.Capital(t.names()), s.row, t.rows, s.column, t.columns),
 		label(x, y, textSize, "", svgw.A("font-weight", "bold"))...)
 	for i, text := range lines {
 		s.Text("text", text, label(x, y+4_500+4_000*svgw.Number(i), noteSize, "")...)

@@ -24,6 +24,17 @@ type Piece struct {
 	Warnings    []string // what the knitter should know before starting, one sentence each
 }
 
+// Made reports whether there are pieces and all of them were planned and knitted by this
+// package; the zero Piece was not.
+func Made(pieces ...Piece) bool {
+	for _, p := range pieces {
+		if rows := len(p.Work.Rows); rows == 0 || len(p.Work.Panels) == 0 || p.Cloth.Rows() != rows {
+			return false
+		}
+	}
+	return len(pieces) > 0
+}
+
 // Name returns the name of the piece, such as "front".
 func (p Piece) Name() string { return p.Work.Name }
 

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/shaping/garment"
 	"github.com/shopspring/decimal"
 )
@@ -64,7 +65,7 @@ func (s *setWriter) yarnTable(set garment.Set) yarnTable {
 		bands = "Bands are counted as if they were knitted like the pieces"
 	}
 	table := yarnTable{
-		Note:  "By the loops of the cloth and what those of the swatch took. " + capital(marginCovers) + " are no loops: the margin is for them. " + bands + ", waste yarn is not.",
+		Note:  "By the loops of the cloth and what those of the swatch took. " + oneline.Capital(marginCovers) + " are no loops: the margin is for them. " + bands + ", waste yarn is not.",
 		Heads: []string{"", "loops"},
 		Balls: first.balls(y),
 	}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -339,7 +340,7 @@ func (b bandWriter) seamsAfter() []line {
 	case b.opens() && !b.apart():
 		return nil
 	case b.opens() && b.inPlace:
-		return []line{{kind: gapLine}, step(capital(ends))}
+		return []line{{kind: gapLine}, step(oneline.Capital(ends))}
 	case b.opens():
 		return []line{{kind: gapLine}, step("When the shoulders are joined, " + ends)}
 	case b.inPlace || b.inTheRound():

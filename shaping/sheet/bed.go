@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -39,7 +40,7 @@ func (b bedVoice) materials() []string {
 	}
 	return []string{
 		fmt.Sprintf("Cast on %d stitches: needles %v%s%s; the bed has L%d-R%d.", needles.Len(), needles, odd, b.widest(), bed/2, bed/2),
-		capital(strings.Join(b.tools(), ", ")) + ".",
+		oneline.Capital(strings.Join(b.tools(), ", ")) + ".",
 	}
 }
 

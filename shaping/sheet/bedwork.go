@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
@@ -98,7 +99,7 @@ func knitting(group []entry) string {
 	if len(e.before) == 0 && e.rows() > 0 && e.rows()%2 == 1 {
 		text += fmt.Sprintf("; the carriage ends at the %v", e.end)
 	}
-	return capital(text) + "."
+	return oneline.Capital(text) + "."
 }
 
 // wraps lists the needles wrapped by entries that repeat.

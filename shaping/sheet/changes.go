@@ -18,7 +18,7 @@ import (
 // changes as one before it, is said in a line. It returns the first error of w, and
 // [ErrPiece] for a set without pieces, or with one that was not planned and knitted.
 func WriteChanges(w io.Writer, before, after garment.Set) error {
-	if !allMade(before) || !allMade(after) {
+	if !garment.Made(before.Pieces...) || !garment.Made(after.Pieces...) {
 		return ErrPiece
 	}
 	c := changeWriter{page: &page{w: w}, before: before, after: after}
@@ -30,11 +30,6 @@ func WriteChanges(w io.Writer, before, after garment.Set) error {
 	c.news()
 	c.failing()
 	return c.err
-}
-
-// allMade reports whether a set has pieces and all of them were planned and knitted.
-func allMade(set garment.Set) bool {
-	return len(set.Pieces) > 0 && !slices.ContainsFunc(set.Pieces, func(p garment.Piece) bool { return !made(p) })
 }
 
 // changeWriter writes what changed between two garments.

@@ -55,7 +55,7 @@ func (e *ReadingError) Unwrap() error { return ErrReading }
 // It returns the first error of w, [ErrPiece] for a piece that was not planned and
 // knitted, and a [*ReadingError] for a reading that the piece does not have.
 func WriteFrom(w io.Writer, piece garment.Piece, at Reading) error {
-	if !made(piece) {
+	if !garment.Made(piece) {
 		return ErrPiece
 	}
 	s := newWriter(&page{w: w}, piece)

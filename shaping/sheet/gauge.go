@@ -72,5 +72,5 @@ func meanText(p garment.Piece) string {
 	if p.Gauge.Swatches() < 2 {
 		return ""
 	}
-	return " " + capital(overText(p)) + "." + spreadText(p)
+	return " " + oneline.Capital(overText(p)) + "." + spreadText(p)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -21,7 +22,7 @@ func (h handVoice) view() string {
 func (h handVoice) materials() []string {
 	return []string{
 		fmt.Sprintf("CO %s%s.", plural.Sts(h.work.Panels[0].Needles.Len()), h.widest()),
-		capital(strings.Join(h.tools(), ", ")) + ".",
+		oneline.Capital(strings.Join(h.tools(), ", ")) + ".",
 	}
 }
 

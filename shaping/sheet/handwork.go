@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 )
@@ -40,7 +41,7 @@ func (h handVoice) asks(group []entry, first bool) string {
 		return filled(" ", fmt.Sprintf("%d times, at rows %s: %s.", len(group), rows, h.row(e, own, true)),
 			h.eachTime(group), fmt.Sprintf("In turn %s sts are in work.", strings.Join(left, ", ")))
 	}
-	return filled(" ", strings.Join(sentences, " "), capital(h.row(e, own, false))+".", h.toHolder(e), sentence(h.after(e)))
+	return filled(" ", strings.Join(sentences, " "), oneline.Capital(h.row(e, own, false))+".", h.toHolder(e), sentence(h.after(e)))
 }
 
 // filled joins parts, leaving out empty ones.
@@ -164,7 +165,7 @@ func (h handVoice) own(e entry) []task {
 // plain says an entry of rows without shaping.
 func plain(e entry) string {
 	if e.rows() == 1 {
-		return capital(stroke(e.counter+1)) + " 1 row even."
+		return oneline.Capital(stroke(e.counter+1)) + " 1 row even."
 	}
 	return fmt.Sprintf("Work %d rows even, to the end of row %d (%s).", e.rows(), e.to, sideOfRow(e.to))
 }

@@ -23,7 +23,7 @@ func (s *writer) titleText() string {
 // kind writes what the piece is and how it is worked.
 func (s *writer) kind() { s.para("", s.kindText()) }
 
-func (s *writer) kindText() string { return capital(s.work.Name) + ", " + s.voice.view() }
+func (s *writer) kindText() string { return oneline.Capital(s.work.Name) + ", " + s.voice.view() }
 
 // places returns how many decimals a length has that is given to a millimetre or to a
 // hundredth of an inch.

@@ -3,6 +3,7 @@ package sheet
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"example.com/walewise/internal/oneline"
 	"fmt"
 	"strings"
 )
@@ -39,7 +40,7 @@ func (n *numbering) lists(name string, said []line) []listView {
 	for _, part := range parted(said) {
 		list, panel := listView{Where: name}, ""
 		if part[0].kind == headingLine {
-			list.Heading = capital(part[0].text)
+			list.Heading = oneline.Capital(part[0].text)
 			list.Where, panel = below(name, part[0].text)
 		}
 		inPanel := rowsOf(part)

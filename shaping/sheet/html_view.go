@@ -91,7 +91,7 @@ func newView(set garment.Set) (view, error) {
 	first := s.pieces[0]
 	v := view{
 		Title:        first.titleText(),
-		View:         capital(first.voice.view()),
+		View:         oneline.Capital(first.voice.view()),
 		ContentsNote: s.contentsNote(),
 		Facts:        s.together(),
 		ToKnow:       forPieces(s.pieces, (*writer).toKnow),
@@ -193,7 +193,7 @@ func (s *setWriter) joiningView(n *numbering) joiningView {
 }
 
 func (b bandWriter) bandView(n *numbering) bandView {
-	v := bandView{Name: capital(b.band.Name), In: b.band.Name, First: n.steps + 1}
+	v := bandView{Name: oneline.Capital(b.band.Name), In: b.band.Name, First: n.steps + 1}
 	said := b.pickUp()
 	for _, l := range said[0] {
 		v.Notes = append(v.Notes, l.text)

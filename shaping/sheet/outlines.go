@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"html/template"
 	"io"
-	"slices"
 	"strings"
 	"sync"
 
@@ -19,7 +18,7 @@ import (
 // as two sleeves, have theirs once. It returns the first error of w, [ErrPiece] if there is no
 // piece or one that was not planned and knitted, and [draw.ErrPaper].
 func WriteOutlines(w io.Writer, paper draw.Paper, pieces ...garment.Piece) error {
-	if len(pieces) == 0 || slices.ContainsFunc(pieces, func(p garment.Piece) bool { return !made(p) }) {
+	if !garment.Made(pieces...) {
 		return ErrPiece
 	}
 	view := outlinesView{Title: oneline.Of(pieces[0].Spec.Title), Paper: paper.String(), Size: template.CSS(paper.String())}
@@ -64,7 +63,7 @@ func outlinesOf(alike []garment.Piece, paper draw.Paper, group int) (pieceOutlin
 	for _, p := range alike {
 		names = append(names, p.Name())
 	}
-	view := pieceOutlines{Names: capital(strings.Join(names, " and "))}
+	view := pieceOutlines{Names: oneline.Capital(strings.Join(names, " and "))}
 	blank := 0
 	for row := 1; row <= tiling.Rows(); row++ {
 		for column := 1; column <= tiling.Columns(); column++ {

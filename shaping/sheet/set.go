@@ -19,7 +19,7 @@ import (
 // them. It returns the first error of w, and [ErrPiece] for a set without pieces, or with
 // one that was not planned and knitted.
 func WriteSet(w io.Writer, set garment.Set) error {
-	if !allMade(set) {
+	if !garment.Made(set.Pieces...) {
 		return ErrPiece
 	}
 	s := newSetWriter(&page{w: w}, set)
@@ -92,7 +92,7 @@ func (s *setWriter) contents() {
 // contentsNote says what the table of pieces holds.
 func (s *setWriter) contentsNote() string {
 	return fmt.Sprintf("Rows high are counted up to the top; rows knitted count both halves. %s are those in work where the piece is widest. Sizes are finished, where it is widest and up to its top.",
-		capital(s.pieces[0].voice.columns()))
+		oneline.Capital(s.pieces[0].voice.columns()))
 }
 
 // inContents is what the table of pieces says of one.

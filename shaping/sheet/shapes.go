@@ -52,7 +52,7 @@ func (s *writer) edgeInWords(e garment.Edge) string {
 		total = e.Stitches
 	}
 	return fmt.Sprintf("%s %s. %s%s. Off the drawn line lie %s of fabric; the least that whole stitches allow is %s.",
-		plural.Stitches(total), at, capital(s.spoken(e.Name, steps, other)), last, s.area(e.Area), s.area(e.Floor))
+		plural.Stitches(total), at, oneline.Capital(s.spoken(e.Name, steps, other)), last, s.area(e.Area), s.area(e.Floor))
 }
 
 func (s *writer) beforeYouStart() {

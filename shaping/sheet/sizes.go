@@ -46,7 +46,7 @@ func WriteSizes(w io.Writer, r sizes.Range) error {
 // planned reports whether all sizes have pieces that were made.
 func planned(r sizes.Range) bool {
 	return len(r.Sizes) > 0 && !slices.ContainsFunc(r.Sizes, func(s sizes.Size) bool {
-		return len(s.Set.Pieces) == 0 || slices.ContainsFunc(s.Set.Pieces, func(p garment.Piece) bool { return !made(p) })
+		return !garment.Made(s.Set.Pieces...)
 	})
 }
 
@@ -248,7 +248,7 @@ func (s *sizesWriter) bands() {
 			}
 		}
 		if len(stitches) == len(s.sizes) {
-			lines = append(lines, fmt.Sprintf("%s: pick up %s stitches; %s rows.", capital(band.Name), s.numbers(stitches), s.numbers(rows)))
+			lines = append(lines, fmt.Sprintf("%s: pick up %s stitches; %s rows.", oneline.Capital(band.Name), s.numbers(stitches), s.numbers(rows)))
 		}
 	}
 	if len(lines) == 0 {
@@ -341,11 +341,11 @@ func (s *sizesWriter) rule(rule sizes.Filled) string {
 	key := keyWords(rule.Key)
 	switch {
 	case rule.Gives == "":
-		return fmt.Sprintf("%s%s: %s.", capital(key), of, rule.Rule)
+		return fmt.Sprintf("%s%s: %s.", oneline.Capital(key), of, rule.Rule)
 	case key == "":
-		return fmt.Sprintf("%s%s: %s, %s.", capital(rule.Gives), of, text, rule.Rule)
+		return fmt.Sprintf("%s%s: %s, %s.", oneline.Capital(rule.Gives), of, text, rule.Rule)
 	}
-	return fmt.Sprintf("%s%s: %s %s, %s.", capital(key), of, rule.Gives, text, rule.Rule)
+	return fmt.Sprintf("%s%s: %s %s, %s.", oneline.Capital(key), of, rule.Gives, text, rule.Rule)
 }
 
 // keyWords returns the name of a measurement for people.

@@ -2,8 +2,8 @@ package sheet
 
 import (
 	"fmt"
-	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
@@ -126,18 +126,10 @@ func theyStay(n int) string {
 	return "they stay"
 }
 
-// capital returns the text with a capital at its beginning.
-func capital(text string) string {
-	if text == "" {
-		return ""
-	}
-	return strings.ToUpper(text[:1]) + text[1:]
-}
-
 // sentence returns the text as one.
 func sentence(text string) string {
 	if text == "" {
 		return ""
 	}
-	return capital(text) + "."
+	return oneline.Capital(text) + "."
 }

@@ -16,7 +16,7 @@ import (
 // needles, one for the hand by rows, right and wrong sides and stitches. It returns
 // the first error of w, and [ErrPiece] for a piece that was not planned and knitted.
 func Write(w io.Writer, piece garment.Piece) error {
-	if !made(piece) {
+	if !garment.Made(piece) {
 		return ErrPiece
 	}
 	s := newWriter(&page{w: w}, piece)
@@ -25,12 +25,6 @@ func Write(w io.Writer, piece garment.Piece) error {
 	s.say(notes(s.joiningOrder()))
 	s.takeCare()
 	return s.err
-}
-
-// made reports whether a piece was planned and knitted.
-func made(piece garment.Piece) bool {
-	rows := piece.Work.Rows
-	return len(rows) > 0 && len(piece.Work.Panels) > 0 && piece.Cloth.Rows() == len(rows)
 }
 
 // newWriter returns the writer of a piece that was made.
