@@ -18,3 +18,11 @@ const (
 	RightHalf = "right half"
 	LeftHalf  = "left half"
 )
+
+// HalfAt returns the name of the half on one side, [LeftHalf] or [RightHalf].
+func HalfAt(side Side) string {
+	if side == Left {
+		return LeftHalf
+	}
+	return RightHalf
+}

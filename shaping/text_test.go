@@ -138,3 +138,11 @@ func TestActionString(t *testing.T) {
 		}
 	}
 }
+
+func TestHalfAt(t *testing.T) {
+	for side, want := range map[shaping.Side]string{shaping.Left: "left half", shaping.Right: "right half"} {
+		if got := shaping.HalfAt(side); got != want {
+			t.Errorf("%v: %s", side, got)
+		}
+	}
+}

@@ -30,7 +30,7 @@ func Chart(w io.Writer, look Look, pieces ...garment.Piece) error {
 	}
 	s := look.begin(w, "chart", pageWidth, height, pieces, "Stitch chart", charts[0].says)
 	for _, c := range charts {
-		c.Writer = s
+		c.canvas = s
 		c.write()
 	}
 	return s.End()
@@ -38,16 +38,17 @@ func Chart(w io.Writer, look Look, pieces ...garment.Piece) error {
 
 // chart is the chart of one piece.
 type chart struct {
-	*svgw.Writer
-	piece   garment.Piece
-	fabric  fabric
-	grid    grid
-	facing  shaping.Facing
-	top     svgw.Number // of its title
-	keyTop  svgw.Number
-	bottom  svgw.Number
-	keyed   []keyEntry
-	outline outline
+	canvas
+	piece    garment.Piece
+	fabric   fabric
+	grid     grid
+	facing   shaping.Facing
+	top      svgw.Number // of its title
+	keyTop   svgw.Number
+	bottom   svgw.Number
+	keyed    []keyEntry
+	readings []column
+	outline  outline
 }
 
 // Sizes of what stands about the cells.
@@ -63,7 +64,8 @@ const (
 
 func newChart(p garment.Piece, look Look, top svgw.Number) *chart {
 	c := &chart{piece: p, fabric: lay(p), facing: look.facing(p), top: top, outline: drawn(p)}
-	c.grid = gridFor(c.fabric, c.outline.stitch, c.facing != p.Work.Facing, look.Folded, top+chartHead)
+	c.grid = gridFor(c.fabric, c.outline.stitch, look.flips(p), look.Folded, top+chartHead)
+	c.readings = c.columns()
 	c.keyed = c.key()
 	c.keyTop = c.grid.ys[0] + needlesFoot + 3_000
 	c.bottom = c.keyTop + keyLine*svgw.Number((len(c.keyed)+1)/2) + 4_000
@@ -71,15 +73,15 @@ func newChart(p garment.Piece, look Look, top svgw.Number) *chart {
 }
 
 func (c *chart) write() {
-	c.Text("text", oneline.Capital(c.piece.Name())+": stitch chart", c.label(pageWidth/2, c.top+7_000, titleSize, "middle", svgw.A("font-weight", "bold"))...)
-	c.Text("text", c.view(), c.label(pageWidth/2, c.top+12_500, textSize, "middle")...)
+	c.Text("text", oneline.Capital(c.piece.Name())+": stitch chart", label(pageWidth/2, c.top+7_000, titleSize, "middle", svgw.A("font-weight", "bold"))...)
+	c.Text("text", c.view(), label(pageWidth/2, c.top+12_500, textSize, "middle")...)
 	c.cells()
 	c.drawnLine()
 	c.edges()
 	c.middle()
 	c.marks()
 	c.foldNotes()
-	c.readings()
+	c.writeReadings()
 	c.needles()
 	c.writeKey()
 }
@@ -211,7 +213,7 @@ func (c *chart) middle() {
 
 // marks draws the marks of the steps.
 func (c *chart) marks() {
-	for _, k := range kinds {
+	for _, k := range kinds() {
 		var p svgw.Path
 		for _, m := range c.fabric.marks {
 			if !k.of(m.step) {
@@ -220,7 +222,7 @@ func (c *chart) marks() {
 			left, right := c.grid.wale(m.needle)
 			below, above := c.grid.ys[max(m.height-1, 0)], c.grid.ys[m.height]
 			a, b := (right-left)*2/5, (below-above)*2/5
-			if c.grid.side(m.edge) == shaping.Right {
+			if shown(m.edge, c.grid.flipped) == shaping.Right {
 				a = -a
 			}
 			k.draw(&p, (left+right)/2, (below+above)/2, a, b)
@@ -243,15 +245,6 @@ func (c *chart) mark(k kind, p *svgw.Path) {
 func (c *chart) foldNotes() {
 	for _, f := range c.grid.folds {
 		y := (c.grid.ys[f.from] + c.grid.ys[f.to]) / 2
-		c.Text("text", fmt.Sprintf("%d plain rows", f.to-f.from), c.label((c.grid.left()+c.grid.right())/2, y+labelSize/3, labelSize, "middle", svgw.A("class", "fold"))...)
+		c.Text("text", fmt.Sprintf("%d plain rows", f.to-f.from), label((c.grid.left()+c.grid.right())/2, y+labelSize/3, labelSize, "middle", svgw.A("class", "fold"))...)
 	}
-}
-
-// stroke draws a path as lines.
-func (c *chart) stroke(class string, p *svgw.Path, width svgw.Number, attrs ...svgw.Attr) {
-	stroke(c.Writer, class, p, width, attrs...)
-}
-
-func (c *chart) label(x, y, size svgw.Number, anchor string, attrs ...svgw.Attr) []svgw.Attr {
-	return label(x, y, size, anchor, attrs...)
 }

@@ -5,7 +5,6 @@ import (
 
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/garment"
 )
 
 // Where a wale begins or ends, the line says what its stitches are: a thick one is closed,
@@ -19,20 +18,24 @@ type finish struct {
 	of   func(begins bool, r run) bool
 	// line draws so many stitches from a place to the right; high is the height of a loop,
 	// less than 0 below the line.
-	line func(p *svgw.Path, x, y, width svgw.Number, stitches int, high svgw.Number)
+	line  func(p *svgw.Path, x, y, width svgw.Number, stitches int, high svgw.Number)
+	width svgw.Number
+	attrs []svgw.Attr
 }
 
-// finishes are the sorts of edges in the order of the key.
-var finishes = [...]finish{
-	{"closed", "closed edge: cast on or bound off", func(begins bool, r run) bool {
-		return begins && (r.begins == shaping.DoCastOn || r.begins == shaping.DoCastOnEdge) || !begins && r.ends == shaping.DoBindOff
-	}, level},
-	{"live", "live stitches, on waste yarn", func(begins bool, r run) bool {
-		return !begins && r.ends == shaping.DoWaste && !r.waitedLong
-	}, loops},
-	{"waited", "live stitches that waited on hold", func(begins bool, r run) bool {
-		return !begins && r.ends == shaping.DoWaste && r.waitedLong
-	}, level},
+// finishes returns the sorts of edges in the order of the key.
+func finishes() []finish {
+	return []finish{
+		{"closed", "closed edge: cast on or bound off", func(begins bool, r run) bool {
+			return begins && (r.begins == shaping.DoCastOn || r.begins == shaping.DoCastOnEdge) || !begins && r.ends == shaping.DoBindOff
+		}, level, finishWidth, nil},
+		{"live", "live stitches, on waste yarn", func(begins bool, r run) bool {
+			return begins && r.begins == shaping.DoWaste || !begins && r.ends == shaping.DoWaste && !r.waitedLong
+		}, loops, loopWidth, nil},
+		{"waited", "live stitches that waited on hold", func(begins bool, r run) bool {
+			return !begins && r.ends == shaping.DoWaste && r.waitedLong
+		}, level, finishWidth, []svgw.Attr{svgw.A("stroke-dasharray", "0 1.3"), svgw.A("stroke-linecap", "round")}},
+	}
 }
 
 // level draws a line.
@@ -60,12 +63,12 @@ func (c *chart) edges() {
 	var sides svgw.Path
 	c.upright(&sides)
 	c.stroke("sides", &sides, outlineWidth)
-	for _, f := range finishes {
+	for _, f := range finishes() {
 		var p svgw.Path
 		for _, begins := range []bool{true, false} {
 			c.ends(&p, f, begins)
 		}
-		c.finish(f, &p)
+		c.stroke(f.name, &p, f.width, f.attrs...)
 	}
 }
 
@@ -76,7 +79,7 @@ func (c *chart) ends(p *svgw.Path, f finish, begins bool) {
 		var heights []int
 		if i < len(c.fabric.wales) {
 			for _, r := range c.fabric.wales[i] {
-				if r.to > r.from && c.finishOf(f, begins, r) {
+				if r.to > r.from && f.of(begins, r) {
 					heights = append(heights, r.end(begins))
 				}
 			}
@@ -107,26 +110,6 @@ func (r run) end(begins bool) int {
 		return r.from
 	}
 	return r.to
-}
-
-// finishOf reports whether an end of a run is of a sort: a cast on in waste yarn leaves
-// live stitches.
-func (c *chart) finishOf(f finish, begins bool, r run) bool {
-	if begins && r.begins == shaping.DoCastOn && c.piece.Spec.Start.Edge == garment.WasteEdge {
-		return f.name == "live"
-	}
-	return f.of(begins, r)
-}
-
-func (c *chart) finish(f finish, p *svgw.Path) {
-	switch f.name {
-	case "live":
-		c.stroke(f.name, p, loopWidth)
-	case "waited":
-		c.stroke(f.name, p, finishWidth, svgw.A("stroke-dasharray", "0 1.3"), svgw.A("stroke-linecap", "round"))
-	default:
-		c.stroke(f.name, p, finishWidth)
-	}
 }
 
 // upright draws the sides of wales that have no neighbour there.
@@ -160,16 +143,8 @@ func (c *chart) upright(p *svgw.Path) {
 
 // drawnLine draws the outline that the steps follow, and where the band ends.
 func (c *chart) drawnLine() {
-	var p svgw.Path
-	for i, at := range c.outline.points() {
-		to := c.grid.place(at).rounded()
-		if i == 0 {
-			p.Move(to.x, to.y)
-		} else {
-			p.Line(to.x, to.y)
-		}
-	}
-	c.stroke("drawn", &p, 350, svgw.A("stroke", accent), svgw.A("stroke-linejoin", "round"))
+	p := through(c.outline.points(), func(at point) point { return c.grid.place(at).rounded() })
+	c.stroke("drawn", p, 350, svgw.A("stroke", accent), svgw.A("stroke-linejoin", "round"))
 	if band := c.piece.Heights.Band; band > 0 && band < len(c.grid.ys) {
 		var line svgw.Path
 		left, right := c.edgeAt(c.grid.needles.All(), shaping.Left, band), c.edgeAt(c.grid.needles.All(), shaping.Right, band)

@@ -14,7 +14,7 @@ type keyEntry struct {
 // key returns what the chart uses.
 func (c *chart) key() []keyEntry {
 	var list []keyEntry
-	for _, k := range kinds {
+	for _, k := range kinds() {
 		if c.uses(k) {
 			list = append(list, keyEntry{k.says, func(x, y svgw.Number) {
 				var p svgw.Path
@@ -23,12 +23,12 @@ func (c *chart) key() []keyEntry {
 			}})
 		}
 	}
-	for _, f := range finishes {
+	for _, f := range finishes() {
 		if c.hasEnd(f) {
 			list = append(list, keyEntry{f.says, func(x, y svgw.Number) {
 				var p svgw.Path
 				f.line(&p, x-2_500, y, 5_000, 5, 800)
-				c.finish(f, &p)
+				c.stroke(f.name, &p, f.width, f.attrs...)
 			}})
 		}
 	}
@@ -84,7 +84,7 @@ func (c *chart) uses(k kind) bool {
 func (c *chart) hasEnd(f finish) bool {
 	for _, runs := range c.fabric.wales {
 		for _, r := range runs {
-			if c.finishOf(f, true, r) || c.finishOf(f, false, r) {
+			if f.of(true, r) || f.of(false, r) {
 				return true
 			}
 		}

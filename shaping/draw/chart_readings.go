@@ -47,7 +47,7 @@ func (c *chart) columns() []column {
 func (c *chart) outerColumn(side shaping.Side) column {
 	d := c.grid
 	col := column{x: d.left() - 7_000, anchor: "end", toward: 1, least: d.ys[len(d.ys)-1] - 6_000, most: d.ys[0]}
-	if d.side(side) == shaping.Right {
+	if shown(side, d.flipped) == shaping.Right {
 		col.x, col.anchor, col.toward = d.right()+7_000, "start", -1
 	}
 	col.all = merged(c.readingsOf(side), c.landmarks(side))
@@ -58,7 +58,7 @@ func (c *chart) outerColumn(side shaping.Side) column {
 // neckColumn returns the readings of the neck's edge of one half. They stand beside the
 // middle of the opening; ok is false if that is too narrow.
 func (c *chart) neckColumn(side shaping.Side) (col column, ok bool) {
-	half, split := c.piece.Work.Panels.Panel(halfName(side))
+	half, split := c.piece.Work.Panels.Panel(shaping.HalfAt(side))
 	if !split {
 		return column{}, false
 	}
@@ -66,7 +66,7 @@ func (c *chart) neckColumn(side shaping.Side) (col column, ok bool) {
 	middle := c.middleLine()
 	const beside, wide, free svgw.Number = 1_500, 5_500, 2_000
 	col = column{all: c.neckReadings(side), x: middle - beside, anchor: "end", toward: -1, least: c.top + 18_000}
-	if d.side(side) == shaping.Right {
+	if shown(side, d.flipped) == shaping.Right {
 		col.x, col.anchor, col.toward = middle+beside, "start", 1
 	}
 	inner := side.Opposite()
@@ -84,9 +84,9 @@ func (c *chart) neckColumn(side shaping.Side) (col column, ok bool) {
 	return col, placed[len(placed)-1] <= col.most
 }
 
-// readings writes what the row counter shows at each step beside it, in the hand the row.
-func (c *chart) readings() {
-	for _, col := range c.columns() {
+// writeReadings writes what the row counter shows at each step beside it, in the hand the row.
+func (c *chart) writeReadings() {
+	for _, col := range c.readings {
 		list, wanted, placed := c.placed(col)
 		if col.most == c.grid.ys[0] { // beside the cells
 			c.Text("text", c.counted(), label(col.x, placed[0]-2*readingGap, labelSize, col.anchor, svgw.A("font-style", "italic"))...)
@@ -146,7 +146,7 @@ func (c *chart) counted() string {
 
 // leavesOut reports whether readings have no room.
 func (c *chart) leavesOut() bool {
-	return slices.ContainsFunc(c.columns(), func(col column) bool {
+	return slices.ContainsFunc(c.readings, func(col column) bool {
 		shown, _, _ := c.placed(col)
 		return len(shown) < len(col.all)
 	})
@@ -167,12 +167,12 @@ func (c *chart) landmarks(side shaping.Side) []reading {
 
 // readingsOf returns the readings of the steps at one outer edge.
 func (c *chart) readingsOf(side shaping.Side) []reading {
-	return c.stepReadings(func(m mark) bool { return m.edge == side && m.panel != halfName(side.Opposite()) })
+	return c.stepReadings(func(m mark) bool { return m.edge == side && m.panel != shaping.HalfAt(side.Opposite()) })
 }
 
 // neckReadings returns the readings of the steps at the neck's edge of one half.
 func (c *chart) neckReadings(side shaping.Side) []reading {
-	return c.stepReadings(func(m mark) bool { return m.edge != side && m.panel == halfName(side) })
+	return c.stepReadings(func(m mark) bool { return m.edge != side && m.panel == shaping.HalfAt(side) })
 }
 
 func (c *chart) stepReadings(of func(mark) bool) []reading {

@@ -18,7 +18,7 @@ type fabric struct {
 // run is a stretch of one wale without a gap: its stitches lie on the rows from+1 to to.
 type run struct {
 	from, to   int
-	begins     shaping.Do // DoCastOn, DoCastOnEdge, or DoShift of an increase
+	begins     shaping.Do // DoCastOn, DoWaste of a cast on in waste yarn, DoCastOnEdge, or DoShift of an increase
 	ends       shaping.Do // DoBindOff, DoWaste, or DoShift of a decrease
 	waitedLong bool       // put on waste yarn from the hold, without being knitted again
 }
@@ -36,7 +36,10 @@ type mark struct {
 // on each needle that remembers how high its wale is.
 func lay(p garment.Piece) fabric {
 	needles := p.Cloth.Needles()
-	l := layer{fabric: fabric{needles: needles, wales: make([][]run, needles.Len())}, loops: make([]loop, needles.Len())}
+	l := layer{fabric: fabric{needles: needles, wales: make([][]run, needles.Len())}, loops: make([]loop, needles.Len()), castOn: shaping.DoCastOn}
+	if p.Spec.Start.Edge == garment.WasteEdge {
+		l.castOn = shaping.DoWaste
+	}
 	for _, row := range p.Work.Rows {
 		panel, _ := p.Work.Panels.Panel(row.Panel)
 		l.markGone(panel, row)
@@ -50,7 +53,8 @@ func lay(p garment.Piece) fabric {
 
 type layer struct {
 	fabric
-	loops []loop
+	loops  []loop
+	castOn shaping.Do // how wales begin then
 }
 
 // loop is what a needle holds.
@@ -68,7 +72,7 @@ func (l *layer) do(actions []shaping.Action) {
 		switch a.Do {
 		case shaping.DoCastOn:
 			for n := range a.Needles.All() {
-				l.begin(n, 0, a.Do)
+				l.begin(n, 0, l.castOn)
 			}
 		case shaping.DoCastOnEdge:
 			l.castOnEdge(a)

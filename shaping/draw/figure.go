@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"example.com/walewise/gauge"
-	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -16,14 +15,14 @@ import (
 // at its corners, at the right the lengths that go up, above, below and in it those that go
 // across.
 type figure struct {
-	*svgw.Writer
+	canvas
 	group
 	flipped       bool
 	scale         svgw.Number
 	at            point // its upper left corner
 	width, height svgw.Number
 	points        []point // of the outline, at full size
-	left, top     svgw.Number
+	least, most   point   // its corners
 }
 
 // Sizes of a figure's parts, in thousandths of a millimetre.
@@ -37,39 +36,28 @@ const (
 )
 
 func newFigure(g group, look Look, scale svgw.Number) *figure {
-	f := &figure{group: g, scale: scale, points: slices.Clone(g.points), flipped: look.facing(g.piece) != g.piece.Work.Facing}
+	f := &figure{group: g, scale: scale, points: slices.Clone(g.points), flipped: look.flips(g.piece)}
 	if f.flipped {
 		for i := range f.points {
 			f.points[i].x = -f.points[i].x
 		}
 	}
-	least, most, top := f.extent()
-	f.left, f.top = least, top
-	f.width = max(cornersWide+(most-least)/scale+lengthsWide, 60_000)
+	f.least, f.most = bounds(f.points)
+	f.width = max(cornersWide+(f.most.x-f.least.x)/scale+lengthsWide, 60_000)
 	_, notes := f.noteTops()
 	turns := f.turns()
-	f.height = max(figureHead+top/scale+figureFoot, notes+1_000, figureHead+cornerGap(turns)*svgw.Number(len(turns))+noteLine)
+	f.height = max(figureHead+f.most.y/scale+figureFoot, notes+1_000, figureHead+cornerGap(turns)*svgw.Number(len(turns))+noteLine)
 	return f
-}
-
-// extent returns the outermost places of the outline.
-func (f *figure) extent() (least, most, top svgw.Number) {
-	least, most = f.points[0].x, f.points[0].x
-	for _, p := range f.points {
-		least, most, top = min(least, p.x), max(most, p.x), max(top, p.y)
-	}
-	return least, most, top
 }
 
 // place returns where a point of the piece lies on the page.
 func (f *figure) place(p point) point {
-	return point{f.at.x + cornersWide + (p.x-f.left)/f.scale, f.at.y + figureHead + (f.top-p.y)/f.scale}.rounded()
+	return point{f.at.x + cornersWide + (p.x-f.least.x)/f.scale, f.at.y + figureHead + (f.most.y-p.y)/f.scale}.rounded()
 }
 
 func (f *figure) write() {
-	_, most, _ := f.extent()
-	middle := f.place(point{(f.left + most) / 2, 0}).x
-	f.Text("text", oneline.Capital(strings.Join(f.names, " and ")), label(middle, f.at.y+4_600, textSize, "middle", svgw.A("font-weight", "bold"))...)
+	middle := f.place(point{(f.least.x + f.most.x) / 2, 0}).x
+	f.Text("text", f.name, label(middle, f.at.y+4_600, textSize, "middle", svgw.A("font-weight", "bold"))...)
 	f.line()
 	f.corners()
 	f.lengths()
@@ -78,23 +66,14 @@ func (f *figure) write() {
 
 // line draws the outline, and where its band ends.
 func (f *figure) line() {
-	var p svgw.Path
-	for i, at := range f.points {
-		to := f.place(at)
-		if i == 0 {
-			p.Move(to.x, to.y)
-		} else {
-			p.Line(to.x, to.y)
-		}
-	}
-	p.Close()
-	f.Leaf("path", svgw.A("class", "outline"), svgw.A("d", p.String()), svgw.A("fill-opacity", ".07"),
+	outline := through(f.points, f.place).Close()
+	f.Leaf("path", svgw.A("class", "outline"), svgw.A("d", outline.String()), svgw.A("fill-opacity", ".07"),
 		svgw.A("stroke", "currentColor"), svgw.N("stroke-width", 500), svgw.A("stroke-linejoin", "round"))
 	if band := f.piece.Heights.Band; band > 0 {
 		var line svgw.Path
 		first, last := f.place(point{f.points[0].x, f.up(band)}), f.place(point{f.points[len(f.points)-1].x, f.up(band)})
 		line.Move(first.x, first.y).Line(last.x, last.y)
-		stroke(f.Writer, "band", &line, 200, svgw.A("stroke-dasharray", bandDash))
+		f.stroke("band", &line, 200, svgw.A("stroke-dasharray", bandDash))
 	}
 }
 
@@ -117,7 +96,7 @@ func (f *figure) turns() []corner {
 		list = append(list, corner{h.Band, []string{"band"}})
 	}
 	switch {
-	case !f.isSleeve():
+	case !f.drawn.isSleeve():
 		list = append(list, f.trunkTurns()...)
 	case h.Cap > 0:
 		list = append(list, corner{h.Top(), st(w.Flat)})
@@ -169,7 +148,7 @@ func (f *figure) corners() {
 	list := f.turns()
 	var wanted []svgw.Number
 	for _, c := range list {
-		wanted = append(wanted, f.place(point{f.left, f.up(c.rows)}).y)
+		wanted = append(wanted, f.level(c.rows))
 	}
 	gap := cornerGap(list)
 	placed := spread(wanted, gap, f.at.y+figureHead+300, f.at.y+f.height-gap+noteLine)
@@ -183,7 +162,7 @@ func (f *figure) corners() {
 		leaders.Move(x+500, placed[i]-800).Line(x+2_500, wanted[i]).Line(f.edge(c.rows)-500, wanted[i])
 	}
 	f.Close()
-	stroke(f.Writer, "leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
+	f.stroke("leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
 }
 
 // cornerGap returns how far the texts about corners stand apart, so that none touches the
@@ -198,8 +177,7 @@ func cornerGap(list []corner) svgw.Number {
 
 // edge returns where the outermost point of the outline at the left lies at a height.
 func (f *figure) edge(rows int) svgw.Number {
-	y := f.up(rows)
-	_, least, _ := f.extent()
+	y, least := f.up(rows), f.most.x
 	for i, p := range f.points {
 		q := f.points[(i+1)%len(f.points)]
 		switch {
@@ -245,33 +223,39 @@ func (f *figure) length(l gauge.Length) string {
 func (f *figure) says() string {
 	var said []string
 	for _, s := range f.piece.Sizes {
-		text := f.name(s) + " " + f.length(s.Knitted)
+		text := f.called(s) + " " + f.length(s.Knitted)
 		said = append(said, text)
 	}
-	return oneline.Capital(strings.Join(f.names, " and ")) + ": " + strings.Join(said, ", ") + "."
+	return f.name + ": " + strings.Join(said, ", ") + "."
 }
 
-// name is how a size is called beside the outline: that of a body without a hem of its own is
-// its width.
-func (f *figure) name(s garment.Size) string {
-	if _, hem := f.size("hem"); s.Name == "width" && !hem && !f.isSleeve() {
-		return "width"
+// called is how a size is called beside the outline: that of a body without a hem of its own
+// is its width.
+func (f *figure) called(s garment.Size) string {
+	switch s.Name {
+	case "width":
+		if _, hem := f.size("hem"); !hem && !f.drawn.isSleeve() {
+			return "width"
+		}
+		return "at the underarm"
+	case "length":
+		return "to underarm"
+	case "waistHeight":
+		return "to waist"
+	case "inset":
+		return "armhole inset"
+	case "neckWidth":
+		return "neck"
+	case "neckDepth":
+		return "neck depth"
+	case "drop":
+		return "shoulder drop"
+	case "height":
+		return "whole height"
+	case "flat":
+		return "top"
+	case "capEdge":
+		return "along the cap"
 	}
-	return names[s.Name]
-}
-
-// names are how the sizes of a piece are called.
-var names = map[string]string{
-	"width": "at the underarm", "length": "to underarm", "cuff": "cuff", "hem": "hem", "waist": "waist",
-	"waistHeight": "to waist", "armhole": "armhole", "inset": "armhole inset", "neckWidth": "neck", "neckDepth": "neck depth",
-	"shoulder": "shoulder", "drop": "shoulder drop", "height": "whole height",
-	"flat": "top", "cap": "cap", "capEdge": "along the cap",
-}
-
-// side returns the side of the page on which a side of the piece lies.
-func (f *figure) side(s shaping.Side) shaping.Side {
-	if f.flipped {
-		return s.Opposite()
-	}
-	return s
+	return s.Name // such as cuff, hem, armhole, shoulder
 }

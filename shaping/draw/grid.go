@@ -91,14 +91,6 @@ func (d grid) wale(n shaping.Needle) (left, right svgw.Number) {
 	return min(d.xs[i], d.xs[i+1]), max(d.xs[i], d.xs[i+1])
 }
 
-// side returns the side of the paper on which a side of the piece lies.
-func (d grid) side(s shaping.Side) shaping.Side {
-	if d.flipped {
-		return s.Opposite()
-	}
-	return s
-}
-
 // left and right return the outermost boundaries on paper.
 func (d grid) left() svgw.Number  { return min(d.xs[0], d.xs[len(d.xs)-1]) }
 func (d grid) right() svgw.Number { return max(d.xs[0], d.xs[len(d.xs)-1]) }

@@ -66,8 +66,8 @@ func (f *figure) lengths() {
 		on := point{right + u.lane, min(max(y, high), low)}
 		leaders.Box(on.x-300, on.y-300, 600, 600).Move(on.x, on.y).Line(text-700, y)
 	}
-	stroke(f.Writer, "lengths", &lines, 180)
-	stroke(f.Writer, "leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
+	f.stroke("lengths", &lines, 180)
+	f.stroke("leaders", &leaders, 120, svgw.A("stroke-opacity", ".6"))
 	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize))
 	for i, u := range list {
 		f.note(text, tops[i], u.size)
@@ -92,8 +92,7 @@ func (f *figure) noteTops() (tops []svgw.Number, bottom svgw.Number) {
 
 // right returns where the outline ends at the right.
 func (f *figure) right() svgw.Number {
-	_, most, _ := f.extent()
-	return f.place(point{most, 0}).x
+	return f.place(point{f.most.x, 0}).x
 }
 
 // level returns where so many rows lie on the page.
@@ -108,11 +107,11 @@ func (f *figure) noteHeight(s garment.Size) svgw.Number {
 }
 
 // note writes the name of a length and what it is, from a height down.
-func (f *figure) note(x, top svgw.Number, s garment.Size, attrs ...svgw.Attr) {
+func (f *figure) note(x, top svgw.Number, s garment.Size) {
 	knitted, asked := f.text(s)
-	for i, text := range []string{f.name(s), knitted, asked} {
+	for i, text := range []string{f.called(s), knitted, asked} {
 		if text != "" {
-			f.Text("text", text, append([]svgw.Attr{svgw.N("x", x), svgw.N("y", top+noteLine*svgw.Number(i)+noteSize)}, attrs...)...)
+			f.Text("text", text, svgw.N("x", x), svgw.N("y", top+noteLine*svgw.Number(i)+noteSize))
 		}
 	}
 }
@@ -141,7 +140,7 @@ func (f *figure) widths() {
 		}
 	}
 	if size, ok := f.size("width"); ok {
-		if _, apart := f.size("hem"); apart || f.isSleeve() {
+		if _, apart := f.size("hem"); apart || f.drawn.isSleeve() {
 			f.inside(size, h.Underarm)
 		} else {
 			f.below(size)
@@ -154,25 +153,19 @@ func (f *figure) widths() {
 		f.above(size, f.span(h.Top(), o.across(w.Flat-2*w.Seam)))
 	}
 	f.Close()
-	if size, ok := f.size("neckWidth"); ok {
-		f.over(size, true)
-	}
-	if size, ok := f.size("shoulder"); ok {
-		f.over(size, false)
+	if !o.isSleeve() {
+		f.overTop()
 	}
 }
-
-func (f *figure) isSleeve() bool { return f.piece.Widths.Neck == 0 }
 
 // span returns the ends of a width at a height: about the middle of the piece, and of one of
 // two fronts from its inner edge.
 func (f *figure) span(rows int, width svgw.Number) [2]point {
-	least, most, _ := f.extent()
-	from := (least + most - width) / 2
+	from := (f.least.x + f.most.x - width) / 2
 	if outer := f.piece.Outer(); outer.IsValid() {
-		from = most - width
-		if f.side(outer) == shaping.Right {
-			from = least
+		from = f.most.x - width
+		if shown(outer, f.flipped) == shaping.Right {
+			from = f.least.x
 		}
 	}
 	return [2]point{f.place(point{from, f.up(rows)}), f.place(point{from + width, f.up(rows)})}
@@ -200,46 +193,51 @@ func (f *figure) above(s garment.Size, ends [2]point) {
 func (f *figure) across(s garment.Size, from, to point, top svgw.Number) {
 	var line svgw.Path
 	measure(&line, from, to)
-	stroke(f.Writer, "widths", &line, 180)
+	f.stroke("widths", &line, 180)
 	f.note((from.x+to.x)/2, top, s)
 }
 
-// top writes the width of the neck over its middle, or that of the right shoulder beside
-// its right end.
-func (f *figure) over(s garment.Size, neck bool) {
+// overTop writes the widths of neck and shoulder over the outline: that of the neck over its
+// middle, that of a shoulder beside its outer end.
+func (f *figure) overTop() {
 	outer := shaping.Right
 	if o := f.piece.Outer(); o.IsValid() {
 		outer = o
 	}
 	o := f.drawn
 	edge := o.outer(outer)
-	neckPoint := edge[len(edge)-1]
-	tip := point{neckPoint.x - inward(outer, o.across(f.piece.Widths.Shoulder-o.seam)), neckPoint.y}
+	neck := edge[len(edge)-1].x
+	tip := neck - inward(outer, o.across(f.piece.Widths.Shoulder-o.seam))
 	inner := o.boundary(f.piece.Work.Panels[0].Needles, outer.Opposite()) // of one of two fronts
 	if !f.piece.Outer().IsValid() {
-		left := o.outer(outer.Opposite())
-		inner = left[len(left)-1].x
+		other := o.outer(outer.Opposite())
+		inner = other[len(other)-1].x
 	}
-	if f.flipped {
-		neckPoint.x, tip.x, inner = -neckPoint.x, -tip.x, -inner
-	}
-	from, to := f.place(point{inner, f.top}), f.place(point{neckPoint.x, f.top})
-	anchor := "middle"
-	if !neck {
-		from, to = to, f.place(point{tip.x, f.top})
-	}
-	from.y, to.y = from.y-2_500, to.y-2_500
-	var line svgw.Path
-	measure(&line, from, to)
-	stroke(f.Writer, "widths", &line, 180)
-	x := (from.x + to.x) / 2
-	if !neck {
-		anchor = "start"
-		if x = max(from.x, to.x) + 1_200; f.side(outer) == shaping.Left {
-			x = f.at.x + 500
+	at := func(x svgw.Number) svgw.Number {
+		if f.flipped {
+			x = -x
 		}
+		return f.place(point{x, 0}).x
 	}
+	if size, ok := f.size("neckWidth"); ok {
+		f.over(size, at(inner), at(neck), (at(inner)+at(neck))/2, "middle")
+	}
+	if size, ok := f.size("shoulder"); ok {
+		beside := max(at(neck), at(tip)) + 1_200
+		if shown(outer, f.flipped) == shaping.Left {
+			beside = f.at.x + 500
+		}
+		f.over(size, at(neck), at(tip), beside, "start")
+	}
+}
+
+// over writes a width over the outline, and what it is at a place beside or over its line.
+func (f *figure) over(s garment.Size, from, to, x svgw.Number, anchor string) {
+	y := f.at.y + figureHead - 2_500
+	var line svgw.Path
+	measure(&line, point{from, y}, point{to, y})
+	f.stroke("widths", &line, 180)
 	f.Open("g", svgw.A("class", "notes"), svgw.N("font-size", noteSize), svgw.A("text-anchor", anchor))
-	f.note(x, from.y-f.noteHeight(s)-1_000, s)
+	f.note(x, y-f.noteHeight(s)-1_000, s)
 	f.Close()
 }

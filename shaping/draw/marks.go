@@ -18,13 +18,15 @@ type kind struct {
 	fill bool
 }
 
-// kinds are the marks in the order of the key.
-var kinds = [...]kind{
-	{"hold", "put on hold", stepBy(shaping.Hold, false), diamond, true},
-	{"bound-off", "bound off", stepBy(shaping.BindOff, false), block, true},
-	{"decrease", "decreased: the point is turned inwards", stepBy(shaping.Fashioned, false), wedge, true},
-	{"increase", "increased: the point is turned outwards", stepBy(shaping.Fashioned, true), arrowhead, false},
-	{"cast-on", "cast on at the edge", stepBy(shaping.CastOn, true), cross, false},
+// kinds returns the marks in the order of the key.
+func kinds() []kind {
+	return []kind{
+		{"hold", "put on hold", stepBy(shaping.Hold, false), diamond, true},
+		{"bound-off", "bound off", stepBy(shaping.BindOff, false), block, true},
+		{"decrease", "decreased: the point is turned inwards", stepBy(shaping.Fashioned, false), wedge, true},
+		{"increase", "increased: the point is turned outwards", stepBy(shaping.Fashioned, true), arrowhead, false},
+		{"cast-on", "cast on at the edge", stepBy(shaping.CastOn, true), cross, false},
+	}
 }
 
 func stepBy(m shaping.Method, comes bool) func(shaping.Step) bool {

@@ -110,6 +110,16 @@ func heights(p garment.Piece) garment.Heights {
 	return h
 }
 
+// bounds returns the lower left and the upper right corner of what lies about points.
+func bounds(points []point) (least, most point) {
+	least, most = points[0], points[0]
+	for _, p := range points {
+		least = point{min(least.x, p.x), min(least.y, p.y)}
+		most = point{max(most.x, p.x), max(most.y, p.y)}
+	}
+	return least, most
+}
+
 // points returns the outline from the lower left corner once round, clockwise.
 func (o outline) points() []point {
 	if o.piece.Outer().IsValid() {
@@ -214,7 +224,7 @@ func (o outline) sewn(side shaping.Side, points []point, tip int) []point {
 // off the other.
 func (o outline) tip(side shaping.Side) int {
 	panels := o.piece.Work.Panels
-	for _, name := range []string{shaping.Body, halfName(side)} {
+	for _, name := range []string{shaping.Body, shaping.HalfAt(side)} {
 		panel, _ := panels.Panel(name)
 		steps := panel.Steps(side).Between(o.piece.ShoulderRow, panel.LastRow)
 		switch {
@@ -242,20 +252,13 @@ func (o outline) drawnTip(e garment.Edge) int {
 
 // top returns the rows at the neck point, or at the top of a sleeve.
 func (o outline) top(side shaping.Side) int {
-	if half, ok := o.piece.Work.Panels.Panel(halfName(side)); ok && !o.level {
+	if half, ok := o.piece.Work.Panels.Panel(shaping.HalfAt(side)); ok && !o.level {
 		return half.LastRow
 	}
 	if o.piece.Outer().IsValid() && !o.level {
 		return o.piece.Work.Panels[0].LastRow
 	}
 	return heights(o.piece).Top()
-}
-
-func halfName(side shaping.Side) string {
-	if side == shaping.Left {
-		return shaping.LeftHalf
-	}
-	return shaping.RightHalf
 }
 
 // leaveUnderarm takes what goes at once at the underarm, where nothing is drawn above it.
@@ -304,7 +307,7 @@ func (o outline) half(side shaping.Side) (panel shaping.Panel, opened bool) {
 	if o.piece.Outer().IsValid() {
 		return o.piece.Work.Panels[0], true
 	}
-	panel, _ = o.piece.Work.Panels.Panel(halfName(side))
+	panel, _ = o.piece.Work.Panels.Panel(shaping.HalfAt(side))
 	return panel, false
 }
 

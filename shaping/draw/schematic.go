@@ -5,6 +5,7 @@ import (
 	"io"
 	"strings"
 
+	"example.com/walewise/internal/oneline"
 	"example.com/walewise/internal/svgw"
 	"example.com/walewise/shaping/garment"
 )
@@ -24,7 +25,7 @@ func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
 		s.Text("text", text, label(p.width/2, 5_500+noteLine*svgw.Number(i), noteSize, "middle")...)
 	}
 	for _, d := range p.figures {
-		d.Writer = s
+		d.canvas = s
 		d.write()
 	}
 	return s.End()
@@ -33,7 +34,7 @@ func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
 // group is pieces of one form.
 type group struct {
 	piece  garment.Piece
-	names  []string
+	name   string  // of all of them
 	drawn  outline // finished
 	points []point // of it
 }
@@ -42,11 +43,7 @@ func grouped(pieces []garment.Piece) []group {
 	var groups []group
 	for _, alike := range Alike(pieces...) {
 		o := drawn(alike[0]).finished()
-		g := group{piece: alike[0], drawn: o, points: o.points()}
-		for _, p := range alike {
-			g.names = append(g.names, p.Name())
-		}
-		groups = append(groups, g)
+		groups = append(groups, group{alike[0], oneline.Capital(strings.Join(namesOf(alike), " and ")), o, o.points()})
 	}
 	return groups
 }

@@ -15,12 +15,9 @@ import (
 const accent = "#c4472b"
 
 // begin opens a picture of a size on paper, with its title and description.
-func (l Look) begin(w io.Writer, kind string, width, height svgw.Number, pieces []garment.Piece, title string, describe func() string) *svgw.Writer {
+func (l Look) begin(w io.Writer, kind string, width, height svgw.Number, pieces []garment.Piece, title string, describe func() string) canvas {
 	s := svgw.New(w)
-	var names []string
-	for _, p := range pieces {
-		names = append(names, p.Name())
-	}
+	names := namesOf(pieces)
 	id := l.ID
 	if id == "" {
 		id = kind + "-" + strings.ReplaceAll(names[0], " ", "-")
@@ -44,11 +41,22 @@ func (l Look) begin(w io.Writer, kind string, width, height svgw.Number, pieces 
 	if !l.Inline {
 		s.Leaf("rect", svgw.N("width", width), svgw.N("height", height), svgw.A("fill", "#fff"))
 	}
-	return s
+	return canvas{s}
 }
 
+func namesOf(pieces []garment.Piece) []string {
+	var names []string
+	for _, p := range pieces {
+		names = append(names, p.Name())
+	}
+	return names
+}
+
+// canvas is what parts of a picture are drawn on.
+type canvas struct{ *svgw.Writer }
+
 // stroke draws a path as lines, if it has any.
-func stroke(s *svgw.Writer, class string, p *svgw.Path, width svgw.Number, attrs ...svgw.Attr) {
+func (c canvas) stroke(class string, p *svgw.Path, width svgw.Number, attrs ...svgw.Attr) {
 	if p.IsEmpty() {
 		return
 	}
@@ -57,7 +65,20 @@ func stroke(s *svgw.Writer, class string, p *svgw.Path, width svgw.Number, attrs
 		all = append(all, svgw.A("stroke", "currentColor"))
 	}
 	all = append(all, svgw.N("stroke-width", width))
-	s.Leaf("path", append(all, attrs...)...)
+	c.Leaf("path", append(all, attrs...)...)
+}
+
+// through returns a line through points as they lie on paper.
+func through(points []point, place func(point) point) *svgw.Path {
+	p := &svgw.Path{}
+	for i, at := range points {
+		if to := place(at); i == 0 {
+			p.Move(to.x, to.y)
+		} else {
+			p.Line(to.x, to.y)
+		}
+	}
+	return p
 }
 
 func has(attrs []svgw.Attr, name string) bool {

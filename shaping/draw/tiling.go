@@ -17,9 +17,8 @@ import (
 type Tiling struct {
 	pieces        []garment.Piece // that have the outline
 	paper         Paper
-	outline       outline
-	points        []point
-	origin        point // the lower left corner of the lowest sheet at the left
+	points, seam  []point // of the cloth, and within it of what the seams leave; none where they take nothing
+	origin        point   // the lower left corner of the lowest sheet at the left
 	columns, rows int
 }
 
@@ -46,12 +45,11 @@ func Tile(paper Paper, alike ...garment.Piece) (Tiling, error) {
 		return Tiling{}, ErrPaper
 	}
 	o := drawn(alike[0]).blocked()
-	t := Tiling{pieces: slices.Clone(alike), paper: paper, outline: o, points: o.points()}
-	least, most := t.points[0], t.points[0]
-	for _, p := range t.points {
-		least = point{min(least.x, p.x), min(least.y, p.y)}
-		most = point{max(most.x, p.x), max(most.y, p.y)}
+	t := Tiling{pieces: slices.Clone(alike), paper: paper, points: o.points()}
+	if alike[0].Widths.Seam > 0 {
+		t.seam = o.finished().points()
 	}
+	least, most := bounds(t.points)
 	width, height := paper.sheet()
 	var free point // about the outline, which stands in the middle of its sheets
 	t.columns, free.x = sheetsFor(most.x-least.x, width)
@@ -73,7 +71,10 @@ func sheetsFor(length, sheet svgw.Number) (sheets int, free svgw.Number) {
 	return sheets, step*svgw.Number(sheets) + overlap - length
 }
 
-// Columns returns how many sheets lie side by side, Rows how many above each other.
+// Name names the pieces that have the outline, such as "right sleeve and left sleeve".
+func (t Tiling) Name() string { return strings.Join(namesOf(t.pieces), " and ") }
+
+// Columns returns how many sheets lie side by side.
 func (t Tiling) Columns() int { return t.columns }
 
 // Rows returns how many sheets lie above each other.
@@ -115,7 +116,7 @@ func crosses(from, to, size point) bool {
 // sheet returns a sheet of a look.
 func (t Tiling) sheet(look Look, row, column int) sheet {
 	width, height := t.paper.sheet()
-	return sheet{tiling: t, row: row, column: column, size: point{width, height}, flipped: look.facing(t.pieces[0]) != t.pieces[0].Work.Facing}
+	return sheet{tiling: t, row: row, column: column, size: point{width, height}, flipped: look.flips(t.pieces[0])}
 }
 
 // Write writes one sheet as SVG in millimetres: rows count from 1 at the top, columns from 1 at
@@ -130,7 +131,7 @@ func (t Tiling) Write(w io.Writer, look Look, row, column int) error {
 		look.ID = fmt.Sprintf("outline-%d-%d", row, column)
 	}
 	look.sized = true
-	s.Writer = look.begin(w, "outline", s.size.x, s.size.y, t.pieces, "Outline at full size", s.says)
+	s.canvas = look.begin(w, "outline", s.size.x, s.size.y, t.pieces, "Outline at full size", s.says)
 	s.side, s.means = view(t.pieces[0], look.facing(t.pieces[0]))
 	s.write()
 	return s.End()
@@ -138,7 +139,7 @@ func (t Tiling) Write(w io.Writer, look Look, row, column int) error {
 
 // sheet is one sheet of a tiling.
 type sheet struct {
-	*svgw.Writer
+	canvas
 	tiling      Tiling
 	row, column int
 	size        point
@@ -148,7 +149,7 @@ type sheet struct {
 
 func (s *sheet) says() string {
 	return fmt.Sprintf("Sheet in row %d of %d and column %d of %d of the outline of the %s, to be printed at its true size.",
-		s.row, s.tiling.rows, s.column, s.tiling.columns, s.tiling.names())
+		s.row, s.tiling.rows, s.column, s.tiling.columns, s.tiling.Name())
 }
 
 // place returns where a point of the piece lies on the sheet.
@@ -167,25 +168,15 @@ func (s *sheet) place(p point) point {
 func (s *sheet) write() {
 	s.frame()
 	s.polygon("outline", s.tiling.points, 600)
-	if seam := s.tiling.pieces[0].Widths.Seam; seam > 0 {
-		s.polygon("seam", s.tiling.outline.finished().points(), 250, svgw.A("stroke-dasharray", "4 2"))
+	if seam := s.tiling.seam; seam != nil {
+		s.polygon("seam", seam, 250, svgw.A("stroke-dasharray", "4 2"))
 	}
 	s.checkBar()
 	s.caption()
 }
 
 func (s *sheet) polygon(class string, points []point, width svgw.Number, attrs ...svgw.Attr) {
-	var p svgw.Path
-	for i, at := range points {
-		to := s.place(at)
-		if i == 0 {
-			p.Move(to.x, to.y)
-		} else {
-			p.Line(to.x, to.y)
-		}
-	}
-	p.Close()
-	stroke(s.Writer, class, &p, width, attrs...)
+	s.stroke(class, through(points, s.place).Close(), width, attrs...)
 }
 
 // frame draws the edge of the sheet, and the lines up to which the next one to the right
@@ -199,8 +190,8 @@ func (s *sheet) frame() {
 	if s.row < s.tiling.rows {
 		under.Move(0, s.size.y-overlap).Right(s.size.x)
 	}
-	stroke(s.Writer, "sheet", &edge, 150, svgw.A("stroke-opacity", ".5"))
-	stroke(s.Writer, "overlap", &under, 400, svgw.A("stroke-dasharray", "0 2"), svgw.A("stroke-linecap", "round"))
+	s.stroke("sheet", &edge, 150, svgw.A("stroke-opacity", ".5"))
+	s.stroke("overlap", &under, 400, svgw.A("stroke-dasharray", "0 2"), svgw.A("stroke-linecap", "round"))
 }
 
 // checkBar draws 10 cm in centimetres.
@@ -216,17 +207,8 @@ func (s *sheet) checkBar() {
 		}
 		bar.Move(x+cm*10_000, y).Down(-high)
 	}
-	stroke(s.Writer, "check-bar", &bar, 250)
+	s.stroke("check-bar", &bar, 250)
 	s.Text("text", "10 cm on paper? Else print again at 100 %, not fitted to the page.", label(s.size.x/2, y-5_000, textSize, "middle")...)
-}
-
-// names names the pieces that have the outline.
-func (t Tiling) names() string {
-	var names []string
-	for _, p := range t.pieces {
-		names = append(names, p.Name())
-	}
-	return strings.Join(names, " and ")
 }
 
 // caption says which sheet it is.
@@ -237,11 +219,11 @@ func (s *sheet) caption() {
 		lines = append(lines, "Cut along the frame at the left and at the top, and lay each sheet over the one before it",
 			"up to the dotted line, so that the outlines meet.")
 	}
-	if t.pieces[0].Widths.Seam > 0 {
+	if t.seam != nil {
 		lines = append(lines, "Pin the edge to the solid line. The dashed line is the seam.")
 	}
 	const x, y svgw.Number = 6_000, 8_000
-	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", oneline.Capital(t.names()), s.row, t.rows, s.column, t.columns),
+	s.Text("text", fmt.Sprintf("%s, full size: row %d of %d from the top, column %d of %d from the left", oneline.Capital(t.Name()), s.row, t.rows, s.column, t.columns),
 		label(x, y, textSize, "", svgw.A("font-weight", "bold"))...)
 	for i, text := range lines {
 		s.Text("text", text, label(x, y+4_500+4_000*svgw.Number(i), noteSize, "")...)

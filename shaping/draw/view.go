@@ -13,6 +13,17 @@ func (l Look) facing(p garment.Piece) shaping.Facing {
 	return p.Work.Facing
 }
 
+// flips reports whether a piece is shown on the side that does not face the knitter.
+func (l Look) flips(p garment.Piece) bool { return l.facing(p) != p.Work.Facing }
+
+// shown returns the side of the paper on which a side of a piece lies.
+func shown(s shaping.Side, flipped bool) shaping.Side {
+	if flipped {
+		return s.Opposite()
+	}
+	return s
+}
+
 // view says which side of the fabric is seen, and what that makes of left and right.
 func view(p garment.Piece, facing shaping.Facing) (side, means string) {
 	side = "Right side view: the knit side faces you"

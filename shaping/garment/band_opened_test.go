@@ -131,19 +131,12 @@ func liveAtNeck(p garment.Piece) int {
 			continue
 		}
 		for _, panel := range p.Work.Panels {
-			if panel.Parent == "" || panel.Name == halfAt(side) {
+			if panel.Parent == "" || panel.Name == shaping.HalfAt(side) {
 				live += panel.Steps(side).Between(1, p.ShoulderRow-1).Of(shaping.Hold).Total()
 			}
 		}
 	}
 	return live
-}
-
-func halfAt(side shaping.Side) string {
-	if side == shaping.Left {
-		return shaping.LeftHalf
-	}
-	return shaping.RightHalf
 }
 
 // Buttons of both fronts face each other, at distances that differ by one stitch at most, the

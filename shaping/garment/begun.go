@@ -53,7 +53,7 @@ func (b *begun) steps(edge shaping.Side) shaping.Schedule {
 // outer returns what was planned at one outer edge of a front or a back below the shoulder.
 func (b *begun) outer(edge shaping.Side) shaping.Schedule {
 	edge = b.atOuter(edge)
-	half, _ := b.piece.Work.Panels.Panel(halfAt(edge))
+	half, _ := b.piece.Work.Panels.Panel(shaping.HalfAt(edge))
 	steps := append(slices.Clone(b.body().Steps(edge)), half.Steps(edge)...)
 	return steps.Between(1, b.piece.ShoulderRow-1)
 }

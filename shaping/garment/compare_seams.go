@@ -48,7 +48,7 @@ func (p Piece) halfName(side shaping.Side) string {
 	if p.Outer().IsValid() {
 		return p.Name()
 	}
-	return fmt.Sprintf("%s's %s", p.Name(), halfAt(side))
+	return fmt.Sprintf("%s's %s", p.Name(), shaping.HalfAt(side))
 }
 
 // shoulderHeight compares the rows from the cast-on edge to the neck points of two halves.

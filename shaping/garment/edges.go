@@ -185,7 +185,7 @@ func (j job) worked(d drawing, steps shaping.Schedule, firstRow int) (Edge, erro
 func (f *trunk) edges() ([]Edge, error) {
 	var edges []Edge
 	for _, side := range []shaping.Side{shaping.Right, shaping.Left} {
-		half := halfAt(side)
+		half := shaping.HalfAt(side)
 		if f.outer.IsValid() {
 			if side != f.outer {
 				continue

@@ -328,7 +328,7 @@ func (p Piece) hasShoulder(side shaping.Side) bool {
 // shoulderPanel returns the panel that has the shoulder at one side: a half, or the body of
 // one of two fronts.
 func (p Piece) shoulderPanel(side shaping.Side) shaping.Panel {
-	name := halfAt(side)
+	name := shaping.HalfAt(side)
 	if p.Outer().IsValid() {
 		name = shaping.Body
 	}

@@ -104,7 +104,7 @@ func (p Piece) outerStairs(side shaping.Side, end, head int) stairs {
 	s := stairs{foot: p.Heights.Underarm, head: head}
 	last, begun := 0, false
 	for course := range p.Cloth.Courses() {
-		if course.Panel != shaping.Body && course.Panel != halfAt(side) {
+		if course.Panel != shaping.Body && course.Panel != shaping.HalfAt(side) {
 			continue
 		}
 		at := course.Needles.End(side).Index()
@@ -172,12 +172,4 @@ func (p Piece) tip(side shaping.Side) int {
 // high: one where steps at the ends of rows are worked in the hand.
 func (p Piece) later(side shaping.Side) int {
 	return p.shoulderPanel(side).LastRow - p.Heights.Top()
-}
-
-// halfAt returns the name of the half on one side.
-func halfAt(side shaping.Side) string {
-	if side == shaping.Left {
-		return shaping.LeftHalf
-	}
-	return shaping.RightHalf
 }

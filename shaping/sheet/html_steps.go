@@ -3,9 +3,10 @@ package sheet
 import (
 	"crypto/sha256"
 	"encoding/hex"
-	"example.com/walewise/internal/oneline"
 	"fmt"
 	"strings"
+
+	"example.com/walewise/internal/oneline"
 )
 
 // listView is steps in a row, with what is to be known between them.

@@ -159,11 +159,9 @@ func (s *writer) pieceView(n *numbering, name string, number int) (pieceView, er
 	return v, err
 }
 
-// picture returns a drawing as part of the page. Package draw escapes what it writes, and
-// what cannot be seen is taken out of the title here.
+// picture returns a drawing as part of the page. Package draw escapes what it writes.
 func picture(draws func(io.Writer, draw.Look, ...garment.Piece) error, id string, piece garment.Piece) (template.HTML, error) {
 	var text bytes.Buffer
-	piece.Spec.Title = oneline.Of(piece.Spec.Title)
 	err := draws(&text, draw.Look{Inline: true, ID: id}, piece)
 	return template.HTML(text.String()), err
 }

@@ -59,11 +59,7 @@ func outlinesOf(alike []garment.Piece, paper draw.Paper, group int) (pieceOutlin
 	if err != nil {
 		return pieceOutlines{}, err
 	}
-	var names []string
-	for _, p := range alike {
-		names = append(names, p.Name())
-	}
-	view := pieceOutlines{Names: oneline.Capital(strings.Join(names, " and "))}
+	view := pieceOutlines{Names: oneline.Capital(tiling.Name())}
 	blank := 0
 	for row := 1; row <= tiling.Rows(); row++ {
 		for column := 1; column <= tiling.Columns(); column++ {

@@ -256,7 +256,7 @@ func neckOf(p garment.Piece) (e garment.Edge, ok bool) {
 func steps(p garment.Piece, name string, side shaping.Side) shaping.Schedule {
 	switch name {
 	case garment.NeckEdge:
-		if half, ok := p.Work.Panels.Panel(halfAt(side)); ok {
+		if half, ok := p.Work.Panels.Panel(shaping.HalfAt(side)); ok {
 			return half.Steps(side.Opposite())
 		}
 		neck, _ := neckOf(p)
@@ -279,13 +279,6 @@ func steps(p garment.Piece, name string, side shaping.Side) shaping.Schedule {
 	return sideSteps(p, side, name)
 }
 
-func halfAt(side shaping.Side) string {
-	if side == shaping.Left {
-		return shaping.LeftHalf
-	}
-	return shaping.RightHalf
-}
-
 // atOnce parts the step that takes the stitches of an underarm off at once from the steps of
 // an armhole or a cap.
 func atOnce(p garment.Piece, steps shaping.Schedule) (shaping.Step, shaping.Schedule) {
@@ -302,7 +295,7 @@ const lastRow = 1 << 20
 func outer(p garment.Piece, side shaping.Side) shaping.Schedule {
 	var steps shaping.Schedule
 	for _, panel := range p.Work.Panels {
-		if panel.Parent == "" || panel.Name == halfAt(side) {
+		if panel.Parent == "" || panel.Name == shaping.HalfAt(side) {
 			steps = append(steps, panel.Steps(side)...)
 		}
 	}
