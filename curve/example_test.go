@@ -152,3 +152,68 @@ func ExampleEdge_At() {
 func exampleGauge() gauge.Gauge {
 	return must(gauge.New(decimal.New(22, 0), decimal.New(30, 0), gauge.MustParseLength("10 cm")))
 }
+
+// Path data as a drawing program writes it, moved to its lower end.
+func ExampleParsePath() {
+	edge, err := curve.ParsePath("M 10 100 h 8 c 20 0 32 -40 32 -100")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(edge.Width(), "by", edge.Height())
+	_, err = curve.ParsePath("M 0 0 L 40 90")
+	fmt.Println(err)
+	// Output:
+	// 4 cm by 10 cm
+	// path segment 1 (L) at byte 6: a path that descends; an edge leads from its lower end up to its upper end
+}
+
+// A shoulder measured at three points.
+func ExamplePolyline() {
+	edge, err := curve.Polyline(
+		curve.Point{},
+		curve.Point{Across: gauge.MustParseLength("7 cm"), Up: gauge.MustParseLength("1 cm")},
+		curve.Point{Across: gauge.MustParseLength("12 cm"), Up: gauge.MustParseLength("3 cm")},
+	)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(edge.Path(), "is", edge.Length().Format(gauge.Centimetre, 2), "long")
+	// Output:
+	// M 0 30 L 70 20 L 120 0 is 12.46 cm long
+}
+
+// A neck whose curve goes on as a straight edge.
+func ExampleJoin() {
+	cm := gauge.MustParseLength
+	edge, err := curve.Join(must(curve.QuarterEllipse(cm("6 cm"), cm("5 cm"))), must(curve.Line(cm("1 cm"), cm("4 cm"))))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(edge.Width(), "by", edge.Height(), "as", edge.Path())
+	// Output:
+	// 7 cm by 9 cm as M 0 90 A 60 50 0 0 0 60 40 L 70 0
+}
+
+// The greater the exponent, the squarer the neck, and the more is taken off.
+func ExampleSuperellipse() {
+	for _, exponent := range []string{"1", "2", "4"} {
+		edge, err := curve.Superellipse(gauge.MustParseLength("6 cm"), gauge.MustParseLength("8 cm"), decimal.RequireFromString(exponent))
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		r, err := curve.Trace(edge, 12, 24, shaping.Rules{Every: 2, Apart: 2})
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%s: %.1f cm2, %s\n", exponent, edge.Area()/100, r.Schedule.Words())
+	}
+	// Output:
+	// 1: 24.0 cm2, row 3: 2 stitches every 4th row, 6 times
+	// 2: 37.7 cm2, row 1: 3 stitches every 2nd row, 2 times; 1 stitch every 2nd row, 5 times; 1 stitch 6 rows later
+	// 4: 44.5 cm2, row 1: 8 stitches; 2 stitches 2 rows later; 1 stitch 2 rows later; 1 stitch 4 rows later
+}

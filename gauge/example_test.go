@@ -108,3 +108,45 @@ func ExampleGauge_StitchesFor() {
 	fmt.Println(as, "stitches, so", as.Round(gauge.Even(gauge.Up)))
 	// Output: 147.5 stitches, so 148
 }
+
+// Half a stitch in 40 is as far as counting goes, so count over as many as there are.
+func ExampleSwatch_Gauge() {
+	swatch := gauge.Swatch{
+		Stitches: 40, Width: gauge.MustParseLength("18.1 cm"),
+		Rows: 56, Height: gauge.MustParseLength("18.7 cm"),
+	}
+	g, err := swatch.Gauge()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(g.Stitches(gauge.MustParseLength("10 cm")), "stitches to 10 cm")
+	_, err = gauge.Swatch{Stitches: 40, Rows: 56}.Gauge()
+	fmt.Println(err)
+	// Output:
+	// 22.099 stitches to 10 cm
+	// width 0 cm: a length above 0 of at most 1000 m, such as 10 cm
+}
+
+func ExampleRounding() {
+	stitches := gauge.Whole(133).Div(2)
+	for _, rule := range []gauge.Rounding{{}, gauge.Even(gauge.Nearest), gauge.SameParity(45, gauge.Down), {Multiple: 4, Plus: 2}} {
+		fmt.Printf("%v, %v: %d\n", stitches, rule, stitches.Round(rule))
+	}
+	// Output:
+	// 66.5, nearest whole number: 67
+	// 66.5, nearest even number: 66
+	// 66.5, down odd number: 65
+	// 66.5, nearest multiple of 4 plus 2: 66
+}
+
+func ExampleGauge_Width() {
+	g, err := gauge.New(decimal.NewFromInt(22), decimal.NewFromInt(30), gauge.MustParseLength("10 cm"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(g.Width(119).Format(gauge.Centimetre, 1), "by", g.Height(107).Format(gauge.Inch, 2))
+	// Output:
+	// 54.1 cm by 14.04 in
+}

@@ -1,6 +1,7 @@
 package shaping_test
 
 import (
+	"errors"
 	"fmt"
 	"log"
 
@@ -147,4 +148,53 @@ func ExampleTree_Ledger() {
 	}
 	fmt.Println(ledger)
 	// Output: 20 cast on = 4 bound off + 16 live
+}
+
+// The right half of a front, whose first row starts at the right: its neck is its left edge.
+func ExampleRulesFor() {
+	for _, m := range []shaping.Method{shaping.Hold, shaping.BindOff, shaping.Fashioned} {
+		rules := shaping.RulesFor(m, shaping.Left, shaping.Right, shaping.Bed)
+		fmt.Printf("%v: from row %d, every %d, %d apart; most at once %d\n", m, rules.FirstRow(), rules.Every, rules.Apart, rules.Most)
+	}
+	// Output:
+	// hold: from row 1, every 2, 2 apart; most at once 0
+	// bindOff: from row 2, every 2, 2 apart; most at once 0
+	// fashioned: from row 1, every 1, 2 apart; most at once 1
+}
+
+func ExampleExpand() {
+	neck := shaping.Expand(
+		shaping.Phrase{From: 127, Every: 2, Stitches: -3, Times: 2},
+		shaping.Phrase{From: 133, Every: 4, Stitches: -1, Times: 3},
+	)
+	fmt.Println(neck.Words())
+	fmt.Println(-neck.Total(), "stitches, the last at row", neck[len(neck)-1].Row)
+	// Output:
+	// row 127: 3 stitches every 2nd row, 2 times; 1 stitch every 4th row, 3 times
+	// 9 stitches, the last at row 141
+}
+
+func ExampleParseNeedle() {
+	n, err := shaping.ParseNeedle("L2")
+	fmt.Println(n, n.Toward(shaping.Right, 2), err) // there is no needle 0
+	_, err = shaping.ParseNeedle("L0")
+	fmt.Println(errors.Is(err, shaping.ErrRange))
+	// Output:
+	// L2 R1 <nil>
+	// true
+}
+
+// Each panel accounts for its own stitches.
+func ExamplePanel() {
+	half := shaping.Panel{
+		Name: shaping.RightHalf, Parent: shaping.Body, FirstRow: 127, LastRow: 150,
+		Needles: shaping.Span{First: shaping.R(8), Last: shaping.R(55)},
+		Left:    shaping.Schedule{{Row: 127, Stitches: -4, Method: shaping.Hold}, {Row: 129, Stitches: -3, Method: shaping.Hold}},
+	}
+	fmt.Println(half.Rows(), "rows, in row 130 on", half.InWork(130), half.Validate())
+	half.Left[1].Row = 151
+	fmt.Println(half.Validate())
+	// Output:
+	// 24 rows, in row 130 on R15-R55 <nil>
+	// panel right half, left edge step at row 151: the panel has rows 127 to 150
 }

@@ -55,3 +55,29 @@ func ExampleKnitTo() {
 	// counter 10 carriage right
 	// in work [R6-R8] on hold [L10-R5 R9-R10]
 }
+
+// Two rows on four needles, written by hand and knitted.
+func Example() {
+	all := shaping.Centred(4)
+	work := shaping.Work{
+		Name: shaping.Front, Place: shaping.Bed, Facing: shaping.PurlSide,
+		Panels: shaping.Tree{{Name: shaping.Body, FirstRow: 1, LastRow: 2, Needles: all}},
+		Rows: []shaping.Row{
+			{Row: 1, Panel: shaping.Body, From: shaping.Right, Knit: all, Before: []shaping.Action{{Do: shaping.DoCastOn, Needles: all}}},
+			{Row: 2, Panel: shaping.Body, From: shaping.Left, Knit: all, After: []shaping.Action{{Do: shaping.DoBindOff, Needles: all}}},
+		},
+		Ledger: shaping.Ledger{CastOn: 4, BoundOff: 4},
+	}
+	cloth, err := bed.Knit(work)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(cloth.Loops(), "loops:", cloth.Ledger())
+
+	work.Rows[1].From = shaping.Right // where the yarn is not
+	_, err = bed.Knit(work)
+	fmt.Println(err)
+	// Output:
+	// 8 loops: 4 cast on = 4 bound off + 0 live
+	// front, body, row 2: the row is said to start at the right, the carriage stands at the left
+}

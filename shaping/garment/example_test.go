@@ -154,3 +154,57 @@ func ExampleGoOn() {
 	// underarm at row 101 instead of 107, neck from row 147 instead of 157
 	// Rows 1 to 60 are knitted as they were planned before; the rest is planned anew.
 }
+
+// All pieces of a slipover, and the checks between them.
+func Example() {
+	cm := gauge.MustParseLength
+	set, err := garment.Pieces(garment.Spec{
+		Swatch:   &gauge.Swatch{Stitches: 40, Width: cm("18.1 cm"), Rows: 56, Height: cm("18.7 cm")},
+		Body:     garment.Body{Width: cm("50 cm"), Length: cm("36 cm")},
+		Armhole:  garment.Armhole{Depth: cm("21 cm"), Inset: cm("6 cm")},
+		Neck:     garment.Neck{Shape: garment.RoundNeck, Width: cm("18 cm"), Depth: cm("8 cm")},
+		Shoulder: garment.Shoulder{Drop: cm("3 cm")},
+		Head:     cm("58 cm"),
+	})
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, piece := range set.Pieces {
+		fmt.Println(piece.Name(), piece.Cloth.Ledger())
+	}
+	for _, check := range set.Checks {
+		if check.Name == "neck" {
+			fmt.Println(check.Says, check.Passed)
+		}
+	}
+	// Output:
+	// front 110 cast on = 6 decreased + 20 bound off + 84 live
+	// back 110 cast on = 6 decreased + 20 bound off + 84 live
+	// Neck opening: 49.13 cm round, stretched by 25 % 61.41 cm, the head 58.00 cm: 3.41 cm more. true
+}
+
+func ExampleBack() {
+	back, err := garment.Back(adult()) // 22 stitches and 30 rows to 10 cm
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println("neck of", back.Heights.Neck, "rows, the middle of", back.Widths.Flat, "stitches from row", back.Heights.NeckStart()+1)
+	// Output:
+	// neck of 8 rows, the middle of 26 stitches from row 173
+}
+
+// The height of a set-in cap follows from the armhole.
+func ExampleSleeve() {
+	spec := adult()
+	cm := gauge.MustParseLength
+	spec.Armhole.Inset = cm("6 cm")
+	spec.Sleeve = &garment.SleeveSpec{Length: cm("45 cm"), Cuff: cm("22 cm"), Top: cm("36 cm"), Cap: garment.SetInCap, Ease: cm("1 cm")}
+	sleeve, err := garment.Sleeve(spec, shaping.Right)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Printf("%s: %d stitches at the cuff, %d at the underarm, a cap of %d rows, %s along its edge\n", sleeve.Name(),
+		sleeve.Widths.CastOn, sleeve.Widths.Body, sleeve.Heights.Cap, sleeve.CapLength().Format(gauge.Centimetre, 1))
+	// Output:
+	// right sleeve: 51 stitches at the cuff, 81 at the underarm, a cap of 42 rows, 44.8 cm along its edge
+}
