@@ -2,6 +2,10 @@ package shaping
 
 import "fmt"
 
+// MaxRows is the greatest number of rows of a piece, those of both halves counted, and so the
+// highest row.
+const MaxRows = 5000
+
 // Panel is a run of neighbouring needles worked over consecutive rows, shaped at
 // its left and its right edge. Rows of the panel and of its steps are rows of the
 // piece.
@@ -56,7 +60,7 @@ func (p Panel) Ledger() Ledger {
 }
 
 // Validate returns an [*Error] if the panel is not sound in itself: no name, no
-// rows, no needles, steps outside its rows, steps without a method or with one
+// rows, rows beyond [MaxRows], no needles, steps outside its rows, steps without a method or with one
 // that cannot do what they say, edges that take the last stitch or go beyond the
 // highest needle.
 func (p Panel) Validate() error {
@@ -66,6 +70,8 @@ func (p Panel) Validate() error {
 		return infeasible("panel", "without a name", "a panel needs a name")
 	case p.FirstRow < 1 || p.LastRow < p.FirstRow:
 		return infeasible(what, fmt.Sprintf("rows %d to %d", p.FirstRow, p.LastRow), "rows count from 1, the first is not after the last")
+	case p.LastRow > MaxRows:
+		return rangeError("last row of "+what, p.LastRow, fmt.Sprintf("a piece has at most %d rows", MaxRows))
 	case p.Needles.IsEmpty() || !p.Needles.IsValid():
 		return infeasible(what, fmt.Sprintf("needles %v", p.Needles), "at least one needle, named from left to right")
 	}

@@ -58,7 +58,8 @@ func (t Tree) Ledger() (Ledger, error) {
 // [Panel.Validate]), if the first is not the only one without a parent, if a name
 // stands twice, or if a panel does not follow its parent: a panel begins at the
 // row after its parent's last, on needles that are its parent's at the end
-// (held ones count), and shares none with its siblings.
+// (held ones count), and shares none with its siblings; or if all panels together
+// have more than [MaxRows].
 func (t Tree) Validate() error {
 	if len(t) == 0 {
 		return infeasible("piece", "without panels", "at least a body")
@@ -79,6 +80,9 @@ func (t Tree) Validate() error {
 				return err
 			}
 		}
+	}
+	if rows := t.Rows(); rows > MaxRows {
+		return rangeError("rows of all panels", rows, fmt.Sprintf("at most %d", MaxRows))
 	}
 	return nil
 }

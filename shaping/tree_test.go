@@ -251,6 +251,8 @@ func TestBrokenTreesAreRefused(t *testing.T) {
 		{"no name", func(t shaping.Tree) shaping.Tree { t[right].Name = ""; return t }, "needs a name"},
 		{"row 0", func(t shaping.Tree) shaping.Tree { t[body].FirstRow = 0; return t }, "rows count from 1"},
 		{"ends before it begins", func(t shaping.Tree) shaping.Tree { t[body].LastRow = 0; return t }, "rows count from 1"},
+		{"too many rows", func(t shaping.Tree) shaping.Tree { t[left].LastRow = shaping.MaxRows + 1; return t }, "at most 5000 rows"},
+		{"too many rows of both halves", func(t shaping.Tree) shaping.Tree { t[left].LastRow = shaping.MaxRows - 5; return t }, "rows of all panels 5001: at most 5000"},
 		{"no needles", func(t shaping.Tree) shaping.Tree { t[body].Needles = shaping.Span{}; return t }, "at least one needle"},
 		{"needles from right to left", func(t shaping.Tree) shaping.Tree { t[right].Needles = span("R10", "R3"); return t }, "from left to right"},
 		{"step moves nothing", func(t shaping.Tree) shaping.Tree { t[right].Left[1].Stitches = 0; return t }, "at least one stitch"},
@@ -292,7 +294,7 @@ func TestBrokenTreesAreRefused(t *testing.T) {
 				t.Fatalf("error %v, want one about %q", err, c.reason)
 			}
 			kind := shaping.ErrInfeasible
-			if strings.Contains(c.name, "step") && !strings.Contains(c.reason, "has rows") {
+			if strings.Contains(c.name, "step") && !strings.Contains(c.reason, "has rows") || strings.Contains(c.name, "too many") {
 				kind = shaping.ErrRange
 			}
 			needError(t, err, kind)

@@ -115,8 +115,8 @@ func (s *shaped) run(r stretch) error {
 func (in handmade) body() (shaping.Panel, error) {
 	s := shaped{row: firstRow - 1}
 	for _, r := range in.Runs {
-		if r.From < 0 || r.From > bed.MaxRows || r.Every < 0 || r.Every > bed.MaxRows {
-			return shaping.Panel{}, fmt.Errorf("%w: rows are from 1 to %d", errInputs, bed.MaxRows)
+		if r.From < 0 || r.From > shaping.MaxRows || r.Every < 0 || r.Every > shaping.MaxRows {
+			return shaping.Panel{}, fmt.Errorf("%w: rows are from 1 to %d", errInputs, shaping.MaxRows)
 		}
 		if err := tooMany(r.Times, r.Ends); err != nil {
 			return shaping.Panel{}, err
@@ -129,8 +129,8 @@ func (in handmade) body() (shaping.Panel, error) {
 	slices.SortStableFunc(s.left, byRow)
 	slices.SortStableFunc(s.right, byRow)
 	last := or(in.Rows, s.row)
-	if last < 1 || last > bed.MaxRows {
-		return shaping.Panel{}, fmt.Errorf("%w: %d rows: from 1 to %d", errInputs, last, bed.MaxRows)
+	if last < 1 || last > shaping.MaxRows {
+		return shaping.Panel{}, fmt.Errorf("%w: %d rows: from 1 to %d", errInputs, last, shaping.MaxRows)
 	}
 	if in.Halves != nil {
 		last += last % 2 // a half begins at an odd row

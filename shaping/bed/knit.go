@@ -6,9 +6,6 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// MaxRows is the largest number of rows of a work that is judged.
-const MaxRows = 5000
-
 // Knit knits the work and returns the cloth, or a [*Refusal] for the first thing
 // that cannot be done or is not true. It does not change the work.
 func Knit(w shaping.Work) (Cloth, error) {
@@ -88,8 +85,8 @@ func (j *judge) prepare() error {
 		return j.untrue(0, "it must say where it is knitted (bed or hand) and which side faces the knitter (purl or knit)")
 	case len(w.Rows) == 0:
 		return j.untrue(0, "it has no rows")
-	case len(w.Rows) > MaxRows:
-		return j.untrue(0, fmt.Sprintf("it has %d rows, at most %d are judged", len(w.Rows), MaxRows))
+	case len(w.Rows) > shaping.MaxRows:
+		return j.untrue(0, fmt.Sprintf("it has %d rows, at most %d are judged", len(w.Rows), shaping.MaxRows))
 	}
 	if err := w.Panels.Validate(); err != nil {
 		return &Refusal{Piece: w.Name, Reason: err.Error(), Err: ErrUntrue}

@@ -275,7 +275,7 @@ func TestActions(t *testing.T) {
 			w.Rows = append(w.Rows, shaping.Row{Row: 5, Panel: shaping.Body, From: shaping.Right, Knit: sixWide})
 		}, not, 5, 0},
 		{"a row too few", func(w *shaping.Work) { w.Rows = w.Rows[:3] }, not, 3, 0},
-		{"too many rows", func(w *shaping.Work) { w.Rows = make([]shaping.Row, bed.MaxRows+1) }, not, 0, 0},
+		{"too many rows", func(w *shaping.Work) { w.Rows = make([]shaping.Row, shaping.MaxRows+1) }, not, 0, 0},
 		{"another ledger", func(w *shaping.Work) { w.Ledger.Live = 5 }, not, 0, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -7,7 +7,6 @@ import (
 	"example.com/walewise/gauge"
 	"example.com/walewise/internal/plural"
 	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/bed"
 )
 
 // Neckband is the name of the band round a neck.
@@ -127,7 +126,7 @@ func (j job) newBand(name string) (Band, error) {
 	spec := j.spec.Band
 	b := Band{Name: name, Gauge: j.bandGauge(), Grid: gauge.Rounding{Multiple: spec.Repeat, Plus: spec.Plus}, Folded: spec.Folded}
 	b.Rows = max(b.Gauge.Rows(spec.Height).Round(gauge.Rounding{}), 1)
-	most := bed.MaxRows
+	most := shaping.MaxRows
 	if b.Folded {
 		b.Rows *= 2
 		most-- // the fold

@@ -6,7 +6,6 @@ import (
 	"example.com/walewise/curve"
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
-	"example.com/walewise/shaping/bed"
 )
 
 // Heights are the heights of a piece in whole rows; what it does not have is 0.
@@ -69,8 +68,8 @@ func (f *trunk) heightsOver(length gauge.Length, least int) (Heights, error) {
 		whole = gauge.Even(gauge.Nearest)
 	}
 	top := g.Rows(total).Round(whole)
-	if top > bed.MaxRows {
-		return Heights{}, s.fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, bed.MaxRows))
+	if top > shaping.MaxRows {
+		return Heights{}, s.fitError("body.length", s.Body.Length, fmt.Sprintf("the piece would have %d rows, at most %d are planned", top, shaping.MaxRows))
 	}
 	h := Heights{
 		Drop: g.Rows(s.Shoulder.Drop).Round(gauge.Even(gauge.Nearest)),
@@ -114,8 +113,8 @@ func (f *trunk) checkHeights() error {
 	if h.Neck > curve.MaxRows {
 		return f.neckError(fmt.Sprintf("%d rows, at most %d are drawn, which is %s", h.Neck, curve.MaxRows, s.atMost(g.Height(curve.MaxRows))))
 	}
-	if most := bed.MaxRows - h.Top() - least + 1; h.Neck > most {
-		return f.neckError(fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, bed.MaxRows, f.shorter(most)))
+	if most := shaping.MaxRows - h.Top() - least + 1; h.Neck > most {
+		return f.neckError(fmt.Sprintf("with both halves the piece would have %d rows, at most %d are planned: %s", h.Top()+h.Neck, shaping.MaxRows, f.shorter(most)))
 	}
 	return nil
 }

@@ -334,6 +334,8 @@ func TestErrors(t *testing.T) {
 		}, "order: front, right half, row 12, right edge: stitches of the shoulder on hold cannot come back: others between them and those in work are gone", nil},
 		{"no panels", func(o *order.Outline) { o.Panels = nil },
 			"order: front: piece without panels: at least a body", shaping.ErrInfeasible},
+		{"a billion rows", func(o *order.Outline) { o.Panels[2].LastRow = 1_000_000_000 },
+			"order: front: last row of panel left half 1000000000: a piece has at most 5000 rows", shaping.ErrRange},
 		{"hold where the row starts", strip(shaping.Step{Row: 2, Stitches: -2, Method: shaping.Hold}),
 			"order: front, body, row 2, left edge: the row starts here: stitches are held where a row ends, at row 1 or 3", nil},
 		{"bind off where the row ends", strip(shaping.Step{Row: 3, Stitches: -2, Method: shaping.BindOff}),

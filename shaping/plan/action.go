@@ -43,7 +43,7 @@ func (y *yarn) UnmarshalText(text []byte) error {
 type counter int
 
 func (c *counter) readNode(n *node) error {
-	whole, err := decodeWhole(n, within{0, MaxRow, true})
+	whole, err := decodeWhole(n, within{0, shaping.MaxRows, true})
 	*c = counter(whole)
 	return err
 }

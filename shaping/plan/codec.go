@@ -5,6 +5,7 @@ import (
 	"io"
 	"slices"
 
+	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -126,8 +127,8 @@ func (p Piece) check(path string) error {
 		sizes[size.Name] = true
 	}
 	for i, row := range p.Work.Rows {
-		if row.Row < 1 || row.Row > MaxRow {
-			return fault(fmt.Sprintf("%s.rows[%d].row", path, i), fmt.Sprint(row.Row), fmt.Sprintf("1 to %d", MaxRow), nil)
+		if row.Row < 1 || row.Row > shaping.MaxRows {
+			return fault(fmt.Sprintf("%s.rows[%d].row", path, i), fmt.Sprint(row.Row), fmt.Sprintf("1 to %d", shaping.MaxRows), nil)
 		}
 	}
 	return nil

@@ -26,8 +26,8 @@
 // Reading refuses what it does not know: keys that are unknown, repeated or written
 // in other capitals, null, values of another type than the key has, and anything
 // after the end of the document. Reading is bounded: documents of at most
-// [MaxBytes], titles of at most [MaxTitle] characters, row numbers to [MaxRow],
-// needles to [shaping.MaxNeedle]. Writing refuses what could not be read back.
+// [MaxBytes], titles of at most [MaxTitle] characters, pieces of at most [shaping.MaxRows]
+// rows, needles to [shaping.MaxNeedle]. Writing refuses what could not be read back.
 //
 // # Exactness
 //

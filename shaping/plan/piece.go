@@ -25,8 +25,8 @@ func (p *pieceForm) check(n *node) error {
 	switch {
 	case len(p.Panels) == 0:
 		return n.at("panels").fault("a piece has at least a body", nil)
-	case len(p.Rows) > maxRows:
-		return fault(joined(n.path(), "rows"), fmt.Sprintf("%d of them", len(p.Rows)), fmt.Sprintf("at most %d", maxRows), nil)
+	case len(p.Rows) > shaping.MaxRows:
+		return fault(joined(n.path(), "rows"), fmt.Sprintf("%d of them", len(p.Rows)), fmt.Sprintf("at most %d", shaping.MaxRows), nil)
 	}
 	return nil
 }

@@ -15,10 +15,8 @@ import (
 const (
 	MaxBytes = 1 << 20          // of a document
 	MaxTitle = garment.MaxTitle // characters of a title
-	MaxRow   = 5000             // the highest row number of a piece
 
-	maxRows  = 2 * MaxRow // rows listed for a piece: both halves have every number
-	maxDepth = 12         // objects and lists within each other
+	maxDepth = 12 // objects and lists within each other
 )
 
 var byteOrderMark = []byte("\ufeff")
