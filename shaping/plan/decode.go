@@ -154,11 +154,8 @@ func decodeDecimal(n *node, d *decimal.Decimal) error {
 		return n.fault(`write a decimal such as "14.2", without a sign or an exponent`, nil)
 	}
 	value, err := decimal.NewFromString(n.text)
-	if err != nil {
-		return n.fault(`write a decimal such as "14.2"`, err)
-	}
 	*d = value
-	return nil
+	return err
 }
 
 // decodeText reads a text into a value that parses it.

@@ -11,7 +11,6 @@ import (
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping/garment"
-	"github.com/shopspring/decimal"
 )
 
 // field is one key of a struct.
@@ -64,22 +63,16 @@ func isLength(t reflect.Type) bool {
 	return t == reflect.TypeFor[gauge.Length]() || t == reflect.TypeFor[garment.Optional]()
 }
 
-// wantedOf says what a value of the type looks like.
+// wantedOf says what a value of the type, one that is required somewhere, looks like.
 func wantedOf(t reflect.Type) string {
 	if isLength(t) {
 		return `a length with its unit, such as "23.5 cm"`
 	}
 	switch v := reflect.New(t).Interface().(type) {
-	case *decimal.Decimal:
-		return `a decimal such as "14.2"`
 	case *count:
 		return `a number such as "22" or "22.5"`
 	case *gauge.Gauge:
 		return "an object in { } with stitches, rows, over"
-	case *garment.Pair:
-		return "a method, or a list of two"
-	case nodeReader:
-		return "a value"
 	case encoding.TextUnmarshaler:
 		if err := v.UnmarshalText(nil); err != nil {
 			return wanted(err)
@@ -87,8 +80,6 @@ func wantedOf(t reflect.Type) string {
 		return "a text in quotes"
 	}
 	switch t.Kind() {
-	case reflect.Pointer:
-		return wantedOf(t.Elem())
 	case reflect.Struct:
 		return "an object in { } with " + strings.Join(keys(fieldsOf(t)), ", ")
 	case reflect.Slice:
@@ -113,9 +104,6 @@ func gaugeFault(n *node, err error) error {
 
 // jsonText returns a text as JSON.
 func jsonText(s string) string {
-	b, err := json.Marshal(s)
-	if err != nil {
-		return `""`
-	}
+	b, _ := json.Marshal(s) // of a string there is no error
 	return string(b)
 }

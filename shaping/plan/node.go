@@ -79,11 +79,7 @@ func (n *node) given() string {
 
 // fault returns an error about the value; cause may be nil.
 func (n *node) fault(want string, cause error) error {
-	path := n.path()
-	if path == "" {
-		path = "document"
-	}
-	return fault(path, n.given(), want, cause)
+	return fault(n.place(), n.given(), want, cause)
 }
 
 // parse reads JSON that is well formed into a tree. It refuses repeated keys,
@@ -107,7 +103,7 @@ func (p parser) value(n *node, depth int) error {
 	switch token := token.(type) {
 	case json.Delim:
 		if depth == maxDepth {
-			return fault(shortPath(n.path()), "", fmt.Sprintf("nested deeper than %d levels", maxDepth), nil)
+			return fault(shortened(n.path()), "", fmt.Sprintf("nested deeper than %d levels", maxDepth), nil)
 		}
 		if token == '{' {
 			n.kind = object
@@ -122,11 +118,7 @@ func (p parser) value(n *node, depth int) error {
 	case bool:
 		n.kind, n.text = boolean, fmt.Sprint(token)
 	default:
-		path := n.path()
-		if path == "" {
-			path = "document"
-		}
-		return fault(path, "null", "null is no value: leave the key out", nil)
+		return fault(n.place(), "null", "null is no value: leave the key out", nil)
 	}
 	return nil
 }
@@ -165,13 +157,19 @@ func (p parser) list(n *node, depth int) error {
 	return err
 }
 
-func shortPath(path string) string {
+// place returns the path for a message.
+func (n *node) place() string {
+	if path := n.path(); path != "" {
+		return path
+	}
+	return "document"
+}
+
+// shortened cuts a path that is too long for a message.
+func shortened(path string) string {
 	const longest = 120
 	if len(path) > longest {
 		return strings.ToValidUTF8(path[:longest], "") + "..."
-	}
-	if path == "" {
-		return "document"
 	}
 	return path
 }

@@ -82,21 +82,49 @@ func TestParseRefuses(t *testing.T) {
 		{"endless phrase", `"edges": []`, `"edges": [` + edge(`{"from": 1, "every": [2], "stitches": -1, "times": 5001}`) + `]`, `pieces[0].edges[0].phrases[0].times 5001: write a whole number from 1 to 5000`},
 		{"steps in one row", `"edges": []`, `"edges": [` + edge(`{"from": 1, "every": [], "stitches": -1, "times": 2}`) + `]`, `pieces[0].edges[0].phrases[0].every [...]: several steps have a distance between them`},
 		{"three distances", `"edges": []`, `"edges": [` + edge(`{"from": 1, "every": [1, 2, 3], "stitches": -1, "times": 2}`) + `]`, `pieces[0].edges[0].phrases[0].every [...]: one distance, or two that come in turn`},
+		{"phrase of nothing", `"edges": []`, `"edges": [` + edge(`{"from": 1, "every": [2], "stitches": 0, "times": 5}`) + `]`, `pieces[0].edges[0].phrases[0].stitches 0: a step moves at least one stitch`},
+		{"deviation of a sign", `"edges": []`, `"edges": [` + strings.Replace(edge(""), "3.20 mm", "-3.20 mm", 1) + `]`, `pieces[0].edges[0].deviation "-3.20 mm": write it without a sign`},
+		{"deviation without a unit", `"edges": []`, `"edges": [` + strings.Replace(edge(""), "3.20 mm", "3.20", 1) + `]`, `pieces[0].edges[0].deviation "3.20": the unit is missing: 3.20 cm, 3.20 mm or 3.20 in`},
+		{"edge without a name", `"edges": []`, `"edges": [` + strings.Replace(edge(""), `"neck"`, `""`, 1) + `]`, `pieces[0].edges[0].name "": a name of 1 to 200 bytes`},
+		{"sizes in a list", `"size": {}`, `"size": []`, `pieces[0].size [...]: write an object in { } with a key for each size`},
+		{"size of less than nothing", `"size": {}`, `"size": {"width": {"asked": "1 cm", "knitted": "1 cm", "plusMinus": "-1 cm"}}`, `pieces[0].size.width.plusMinus "-1 cm": write it without a sign`},
+		{"run that ends at no needle", `"knit": [`, `"knit": [["L10", "R0"],`, `pieces[0].rows[0].knit[0][1] "R0": needles are numbered 1 to 1000 on each side; there is no needle 0`},
+		{"half that ends before it begins", `"lastRow": 12`, `"lastRow": 6`, `pieces[0].panels[1].lastRow 6: the last row does not come before the first, row 7`},
+		{"long title", `"title": "`, `"title": "` + strings.Repeat("a", 200), `title of 236 characters: at most 200`},
 		{"area in mm2", `"edges": []`, `"edges": [` + strings.Replace(edge(""), "cm2", "mm2", 1) + `]`, `pieces[0].edges[0].area "1.20 mm2": write an area in square centimetres, such as "12.34 cm2"`},
 	} {
-		t.Run(c.name, func(t *testing.T) {
-			_, err := plan.Parse([]byte(replaced(t, string(tiny(t)), c.old, c.by)))
-			if err == nil {
-				t.Fatal("it was read")
-			}
-			oneLine(t, err)
-			if err.Error() != c.want {
-				t.Errorf("says\n%s, want\n%s", err, c.want)
-			}
-			if _, ok := errors.AsType[*garment.Error](err); !ok || !errors.Is(err, plan.ErrPlan) {
-				t.Errorf("%T is not a *garment.Error that wraps ErrPlan", err)
-			}
-		})
+		t.Run(c.name, func(t *testing.T) { refusesPlan(t, replaced(t, string(tiny(t)), c.old, c.by), c.want) })
+	}
+	const panels, listed = `"panels": [`, `"rows": [`
+	text := string(tiny(t))
+	head, pieces, _ := strings.Cut(text, `"pieces": [`)
+	piece := strings.TrimRight(pieces, "]}\n ") + "]}"
+	before, after, _ := strings.Cut(text, panels)
+	_, after, _ = strings.Cut(after, listed)
+	for _, c := range []struct{ name, text, want string }{
+		{"no pieces", head + `"pieces": []}`, `pieces: a plan has at least one piece`},
+		{"two fronts", head + `"pieces": [` + piece + `, ` + piece + `]}`, `pieces[1].name "front": an earlier piece has this name`},
+		{"no panels", before + panels + `], ` + listed + after, `pieces[0].panels [...]: a piece has at least a body`},
+		{"too many rows", strings.Replace(text, listed, listed+strings.Repeat(oneRow+", ", shaping.MaxRows), 1), `pieces[0].rows 5018 of them: at most 5000`},
+	} {
+		t.Run(c.name, func(t *testing.T) { refusesPlan(t, c.text, c.want) })
+	}
+}
+
+const oneRow = `{"row": 1, "panel": "body", "from": "right", "before": [], "knit": [["L1", "R1"]], "after": []}`
+
+func refusesPlan(t *testing.T, text, want string) {
+	t.Helper()
+	_, err := plan.Parse([]byte(text))
+	if err == nil {
+		t.Fatal("it was read")
+	}
+	oneLine(t, err)
+	if err.Error() != want {
+		t.Errorf("says\n%s, want\n%s", err, want)
+	}
+	if _, ok := errors.AsType[*garment.Error](err); !ok || !errors.Is(err, plan.ErrPlan) {
+		t.Errorf("%T is not a *garment.Error that wraps ErrPlan", err)
 	}
 }
 
@@ -113,6 +141,8 @@ func TestWriteRefuses(t *testing.T) {
 	}{
 		{"no pieces", func(p *plan.Plan) { p.Pieces = nil }, `pieces: a plan has at least one piece`},
 		{"two fronts", func(p *plan.Plan) { p.Pieces = append(p.Pieces, p.Pieces[0]) }, `pieces[1].name "front": an earlier piece has this name`},
+		{"long title", func(p *plan.Plan) { p.Title = strings.Repeat("a", 201) }, `title of 201 characters: at most 200`},
+		{"row beyond the last", func(p *plan.Plan) { p.Pieces[0].Work.Rows[3].Row = shaping.MaxRows + 1 }, `pieces[0].rows[3].row 5001: 1 to 5000`},
 		{"no place", func(p *plan.Plan) { p.Pieces[0].Work.Place = 0 }, `document: place 0: one of bed, hand`},
 		{"row without needles", func(p *plan.Plan) { p.Pieces[0].Work.Rows[0].Knit = shaping.Span{} }, `document: needle 0: L1 to L1000 or R1 to R1000`},
 		{"field that is not used", func(p *plan.Plan) { p.Pieces[0].Work.Rows[6].Before[0].Separate = true }, `pieces[0].rows[6].before[0] hold L2-R2 with separate yarn: the action has a field that it does not use`},

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"testing/iotest"
 
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
@@ -159,7 +158,11 @@ func TestParseSpecRefuses(t *testing.T) {
 		{"second of the swatches over nothing", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatches": [` + oneSwatch + `, ` + strings.Replace(oneSwatch, "18 cm", "0 cm", 1) + `]`, `swatches[1].width 0 cm: a length above 0 of at most 1000 m, such as 10 cm`},
 		{"swatch without stitches", `"gauge": {"stitches": "22", "rows": "30", "over": "10 cm"}`, `"swatch": {"stitches": 0, "width": "18 cm", "rows": 56, "height": "18 cm"}`, `swatch.stitches 0: a number above 0, such as 22 or 22.5, and at most 1000000`},
 		{"long title", `"shoulder"`, `"title": "` + strings.Repeat("é", 201) + `", "shoulder"`, `title of 201 characters: at most 200`},
-		{"another version", `walewise-spec/1`, `walewise-spec/2`, `format "walewise-spec/2": only "walewise-spec/1" can be read here`},
+		{"a version that is no number", `walewise-spec/1`, `walewise-spec/new`, `format "walewise-spec/new": only "walewise-spec/1" can be read here`},
+		{"very long key", `"shoulder"`, `"` + strings.Repeat("k", 500) + `": 1, "shoulder"`, `"kkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkk...": unknown key, the keys here are format, title, units, swatch, swatches, gauge, start, seam, body, armhole, neck, back, opening, shoulder, sleeve, band, head, hand, yarn, methods, checks, work`},
+		{"deep below long keys", `"shoulder"`, strings.Repeat(`"`+strings.Repeat("k", 30)+`": {`, 13) + strings.Repeat("}", 13) + `, "shoulder"`, `kkkkkkkkkkkkkkkkkkkkkkkkkkkkkk.kkkkkkkkkkkkkkkkkkkkkkkkkkkkkk.kkkkkkkkkkkkkkkkkkkkkkkkkkkkkk.kkkkkkkkkkkkkkkkkkkkkkkkkkk...: nested deeper than 12 levels`},
+		{"word for yes or no", `"shoulder"`, `"band": {"height": "2 cm", "folded": "yes"}, "shoulder"`, `band.folded "yes": write true or false`},
+		{"list for a number of stitches", `"22"`, `["22"]`, `gauge.stitches [...]: write a number such as "22" or "22.5"`},
 		{"a plan", `walewise-spec/1`, `walewise-plan/1`, `format "walewise-plan/1": only "walewise-spec/1" can be read here`},
 		{"no format", `"format": "walewise-spec/1",`, ``, `format: the key is missing: write "walewise-spec/1"`},
 		{"format that is a number", `"walewise-spec/1"`, `1`, `format 1: only "walewise-spec/1" can be read here`},
@@ -205,17 +208,6 @@ func TestErrorsWrapTheirCause(t *testing.T) {
 	_, err = plan.Parse([]byte(replaced(t, string(tiny(t)), `"L10"`, `"L0"`)))
 	if !errors.Is(err, shaping.ErrRange) || !errors.Is(err, plan.ErrPlan) || errors.Is(err, garment.ErrSpec) {
 		t.Errorf("%v does not wrap both", err)
-	}
-}
-
-func TestReadSpecBounds(t *testing.T) {
-	_, err := plan.ReadSpec(strings.NewReader(least + strings.Repeat(" ", plan.MaxBytes)))
-	if want := "document of more than 1048576 bytes: at most 1 MiB, 1048576 bytes"; err == nil || err.Error() != want {
-		t.Errorf("says %v, want %s", err, want)
-	}
-	broken := errors.New("the disk is gone")
-	if _, err := plan.ReadSpec(iotest.ErrReader(broken)); !errors.Is(err, broken) {
-		t.Errorf("%v does not wrap the error of the reader", err)
 	}
 }
 

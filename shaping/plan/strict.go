@@ -6,6 +6,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"example.com/walewise/shaping/garment"
@@ -61,13 +63,22 @@ func open(text []byte, format string) (*node, error) {
 	case n == nil:
 		return nil, fault("format", "", fmt.Sprintf("the key is missing: write %q", format), nil)
 	case n.kind != letters || n.text != format:
-		want := fmt.Sprintf("only %q can be read here", format)
-		if format == PlanFormat && n.text == SpecFormat {
-			want += "; this is a spec: make a plan of it first"
-		}
-		return nil, fault("format", n.given(), want, nil)
+		return nil, fault("format", n.given(), fmt.Sprintf("only %q can be read here", format)+hint(n.text, format), nil)
 	}
 	return root, nil
+}
+
+// hint says what to do with a document of another format, if there is something to do.
+func hint(given, format string) string {
+	name, _, _ := strings.Cut(format, "/")
+	version, same := strings.CutPrefix(given, name+"/")
+	switch number, err := strconv.Atoi(version); {
+	case format == PlanFormat && given == SpecFormat:
+		return "; this is a spec: make a plan of it first"
+	case same && err == nil && number > 1:
+		return "; this is a later version: a later release of walewise reads it"
+	}
+	return ""
 }
 
 // wellFormed checks that text is one JSON value and nothing else.
