@@ -68,17 +68,25 @@ func scriptSums(t *testing.T) string {
 func scriptSteps(t *testing.T) string {
 	_, _, drawing, steps := scriptNeck(t)
 	n, r := drawing.Stitches(), drawing.Rows()
-	text := "             gone in the drawing        by hand   walewise\n"
+	text := readOffHead + "\n"
 	for row := r - 1; row > 0; row -= 2 {
-		gone := float64(n) * math.Sqrt(1-math.Pow(1-float64(row)/float64(r), 2))
 		gives := -steps.Through(row)
-		if int(math.Round(gone)) != gives {
-			t.Errorf("row %d: %.2f are gone by hand, %d by the library", row, gone, gives)
-		}
-		text += fmt.Sprintf("%-13s%d × √(1 − (%2d ÷ %d)²) = %5.2f   %4.0f   %8d   %s\n", fmt.Sprintf("rows %d, %d", row, row+1),
-			n, r-row, r, gone, math.Round(gone), gives, stair(n, gives))
+		text += readOff(t, fmt.Sprintf("rows %d, %d", row, row+1), n, row, r, gives) + "   " + stair(n, gives) + "\n"
 	}
 	return text
+}
+
+const readOffHead = "             gone in the drawing        by hand   walewise"
+
+// readOff returns a line about a row of a quarter ellipse: the stitches that are gone there by
+// hand, which must be those that the library gives.
+func readOff(t *testing.T, name string, stitches, row, rows, gives int) string {
+	t.Helper()
+	gone := float64(stitches) * math.Sqrt(1-math.Pow(1-float64(row)/float64(rows), 2))
+	if int(math.Round(gone)) != gives {
+		t.Errorf("%s: %.2f are gone by hand, %d by the library", name, gone, gives)
+	}
+	return fmt.Sprintf("%-13s%d × √(1 − (%2d ÷ %d)²) = %5.2f   %4.0f   %8d", name, stitches, rows-row, rows, gone, math.Round(gone), gives)
 }
 
 // edgesNeck is the neck of edges.sh: its lengths, the length that gauges are counted over,
