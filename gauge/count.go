@@ -35,9 +35,12 @@ func (c Count) Sub(d Count) Count { return Count{r: new(big.Rat).Sub(c.rat(), d.
 // Abs returns c without its sign.
 func (c Count) Abs() Count { return Count{r: new(big.Rat).Abs(c.rat())} }
 
-// Div returns c / n, exactly; n below 1 counts as 1.
+// Div returns c / n, exactly, and 0 for n = 0.
 func (c Count) Div(n int) Count {
-	return Count{r: new(big.Rat).Quo(c.rat(), new(big.Rat).SetInt64(int64(max(n, 1))))}
+	if n == 0 {
+		return Count{}
+	}
+	return Count{r: new(big.Rat).Quo(c.rat(), new(big.Rat).SetInt64(int64(n)))}
 }
 
 // Cmp returns -1, 0 or 1 as c is less than, equal to or more than d.
@@ -49,13 +52,16 @@ func (c Count) Equal(d Count) bool { return c.Cmp(d) == 0 }
 // Sign returns -1, 0 or 1.
 func (c Count) Sign() int { return c.rat().Sign() }
 
-// Decimal returns c rounded to that many places, ties away from zero.
+// Decimal returns c rounded to that many places, from 0 to 30, ties away from zero.
 func (c Count) Decimal(places int) decimal.Decimal {
 	return decimal.NewFromBigRat(c.rat(), int32(min(max(places, 0), 30)))
 }
 
 // String returns c with at most three decimals.
 func (c Count) String() string { return plainDecimal(c.Decimal(3)) }
+
+// MarshalText returns the text of [Count.String], for reports: it cannot be read back.
+func (c Count) MarshalText() ([]byte, error) { return []byte(c.String()), nil }
 
 // GoString returns a Go expression for c, or its exact fraction if the numbers are too
 // large for one.
@@ -70,7 +76,8 @@ func (c Count) GoString() string {
 	return fmt.Sprintf("gauge.Whole(%v).Div(%v)", num, denom)
 }
 
-// Round returns the whole number that the rule chooses, held between -2^31 and 2^31 - 1.
+// Round returns the whole number that the rule chooses. Of a count beyond 2^31 - 1 or below
+// -2^31 it is the last number up to there that the rule allows.
 func (c Count) Round(r Rounding) int {
 	value, plus := c.rat(), big.NewInt(int64(r.Plus))
 	// One division, in units of 1 / denominator: a fraction would be reduced each time.
@@ -91,11 +98,23 @@ func (c Count) Round(r Rounding) int {
 		n.Add(n, big.NewInt(1))
 	}
 	n.Mul(n, step).Add(n, plus)
-	switch {
-	case n.IsInt64():
-		return int(min(max(n.Int64(), math.MinInt32), math.MaxInt32))
-	case n.Sign() < 0:
-		return math.MinInt32
+	if n.IsInt64() && n.Int64() == int64(int32(n.Int64())) {
+		return int(n.Int64())
 	}
-	return math.MaxInt32
+	return last(n.Sign(), step, plus)
+}
+
+// last returns the last number of 32 bits, on the side of a sign, that is a multiple of step,
+// plus plus.
+func last(sign int, step, plus *big.Int) int {
+	bound := int64(math.MaxInt32)
+	if sign < 0 {
+		bound = math.MinInt32
+	}
+	off := new(big.Int).Sub(big.NewInt(bound), plus)
+	off.Mod(off, step)
+	if sign < 0 && off.Sign() > 0 {
+		off.Sub(off, step)
+	}
+	return int(bound - off.Int64())
 }

@@ -7,7 +7,8 @@ import (
 
 // The kinds of error in this package, for use with [errors.Is].
 var (
-	// ErrSyntax: a text does not read as a length, or JSON not as a gauge or a swatch.
+	// ErrSyntax: a text does not read as a length, JSON not as a gauge or a swatch, or a gauge
+	// cannot be written as such JSON.
 	ErrSyntax = errors.New("cannot be read")
 	// ErrUnit: the unit is missing or unknown.
 	ErrUnit = errors.New("no known unit")

@@ -31,9 +31,14 @@ var (
 )
 
 // New returns the gauge of so many stitches and rows over the same length, which
-// is 10 cm, 1 in, 4 in or any other. It returns an [*Error] that names "stitches",
-// "rows" or "over" if one is zero or negative, or if there are fewer than 1 or more
-// than 200 stitches, or fewer than 1 or more than 300 rows, to 10 cm.
+// is 10 cm, 1 in, 4 in or any other. Counts may have a fraction, such as 22.5. It returns an
+// [*Error] that wraps [ErrRange] and names "stitches", "rows" or "over"
+//
+//   - if one is zero or negative;
+//   - if a count is more than 1000000 or has an exponent beyond 1000, or the length is more
+//     than 1000 m;
+//   - if there are fewer than 1 or more than 200 stitches to 10 cm, or fewer than 1 or more
+//     than 300 rows.
 func New(stitches, rows decimal.Decimal, over Length) (Gauge, error) {
 	return newGauge(stitches, over, "over", rows, over, "over")
 }
@@ -58,7 +63,7 @@ func perMillimetre(name string, count decimal.Decimal, overName string, over Len
 	if !moderate(count) || count.Sign() <= 0 || count.Cmp(countBound) > 0 {
 		return nil, &Error{Field: name, Given: short(count), Want: "a number above 0, such as 22 or 22.5, and at most 1000000", Err: ErrRange}
 	}
-	if !moderate(over.mm) || over.Sign() <= 0 || over.mm.Cmp(longest) > 0 {
+	if over.Sign() <= 0 || over.mm.Cmp(longest) > 0 {
 		return nil, &Error{Field: overName, Given: shortLength(over), Want: "a length above 0 of at most 1000 m, such as 10 cm", Err: ErrRange}
 	}
 	// count / over, compared with 1 and most per 10 cm without dividing.
@@ -74,9 +79,10 @@ func perMillimetre(name string, count decimal.Decimal, overName string, over Len
 
 const tooManyDigits = "with too many digits"
 
-// moderate reports whether d can be computed with at once: comparing numbers writes
-// out the zeros that an exponent stands for.
-func moderate(d decimal.Decimal) bool { return d.Exponent() >= -1000 && d.Exponent() <= 1000 }
+// moderate reports whether d can be computed with at once: see [held].
+func moderate(d decimal.Decimal) bool {
+	return d.Exponent() >= -mostExponent && d.Exponent() <= mostExponent
+}
 
 // short returns a number of bounded length for a message.
 func short(d decimal.Decimal) string {

@@ -2,12 +2,6 @@ package gauge
 
 import (
 	"encoding/json"
-	"errors"
-)
-
-var (
-	errSwatchGauge = errors.New("gauge: counted over a width and a height of their own: keep the swatch")
-	errMeanGauge   = errors.New("gauge: the mean of several swatches: keep the swatches")
 )
 
 // MarshalJSON returns {"stitches": "22", "rows": "30", "over": "10 cm"} with the
@@ -20,15 +14,19 @@ func (g Gauge) MarshalJSON() ([]byte, error) {
 	}
 	switch {
 	case g.spread != nil:
-		return nil, errMeanGauge
+		return nil, notWritten("the mean of several swatches", "keep the swatches")
 	case !g.width.Equal(g.height):
-		return nil, errSwatchGauge
+		return nil, notWritten("counted over a width and a height of their own", "keep the swatch")
 	}
 	return json.Marshal(struct {
 		Stitches string `json:"stitches"`
 		Rows     string `json:"rows"`
 		Over     Length `json:"over"`
 	}{plainDecimal(g.stitches), plainDecimal(g.rows), g.width})
+}
+
+func notWritten(given, want string) error {
+	return &Error{Field: "gauge", Given: given, Want: want, Err: ErrSyntax}
 }
 
 // UnmarshalJSON reads what [Gauge.MarshalJSON] writes; counts may be numbers too,

@@ -11,14 +11,14 @@ type Part struct {
 	Want  Count
 	Times int      // how many equal parts of this kind there are; below 1 means 1
 	Grid  Rounding // the whole numbers allowed; its direction does not count
-	Least int      // the smallest allowed
+	Least int      // the smallest number of stitches or rows allowed
 }
 
 // Rounded is a part made whole.
 type Rounded struct {
 	Name  string
-	Times int
-	Whole int
+	Times int   // how many equal parts there are, 1 at least
+	Whole int   // stitches or rows of each
 	Off   Count // Whole less what was wanted
 }
 

@@ -53,8 +53,10 @@ type Length struct {
 	mm decimal.Decimal
 }
 
-// Millimetres returns a length of d millimetres.
-func Millimetres(d decimal.Decimal) Length { return Length{mm: d} }
+// Millimetres returns a length of d millimetres. A number with an exponent beyond 1000 on
+// either side, which nobody measures, is held there: it stays too long for everything that
+// asks for a length, and what is finer is left out.
+func Millimetres(d decimal.Decimal) Length { return Length{mm: held(d)} }
 
 // Centimetres returns a length of d centimetres.
 func Centimetres(d decimal.Decimal) Length { return in(d, Centimetre) }
@@ -62,7 +64,23 @@ func Centimetres(d decimal.Decimal) Length { return in(d, Centimetre) }
 // Inches returns a length of d inches of 25.4 mm.
 func Inches(d decimal.Decimal) Length { return in(d, Inch) }
 
-func in(d decimal.Decimal, u Unit) Length { return Length{mm: d.Mul(millimetresIn[u])} }
+func in(d decimal.Decimal, u Unit) Length { return Millimetres(held(d).Mul(millimetresIn[u])) }
+
+// held returns a number that can be computed with at once: comparing numbers writes out the
+// zeros that an exponent stands for.
+func held(d decimal.Decimal) decimal.Decimal {
+	switch most, exponent := mostExponent, d.Exponent(); {
+	case exponent > most:
+		return decimal.NewFromBigInt(d.Coefficient(), most)
+	case exponent >= -most:
+		return d
+	case d.NumDigits() < int(-exponent-most): // nothing of it is left
+		return decimal.Decimal{}
+	}
+	return d.Truncate(mostExponent)
+}
+
+const mostExponent int32 = 1000
 
 // Millimetres returns the length in millimetres, exactly.
 func (l Length) Millimetres() decimal.Decimal { return l.mm }

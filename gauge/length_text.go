@@ -22,8 +22,9 @@ var longest = decimal.New(1, 6) // 1000 m in millimetres
 // ParseLength reads a length with its unit, which may not be left out: mm, cm or
 // in, with or without a space before it. The number is a decimal ("23.5 cm"), a
 // fraction ("3/4 in") or a mixed fraction ("9 1/4 in"), with an ASCII minus in front
-// or without. A fraction must have an exact decimal value, as halves, quarters and
-// eighths have. It returns a [*ParseError]
+// or without, which holds for all of it: "-9 1/4 in" is -9.25 in. A fraction may be more than
+// 1, "1 3/2 in" is 2.5 in, but must have an exact decimal value, as halves, quarters and
+// eighths have. "-0 cm" is 0, as "0 cm" is. It returns a [*ParseError]
 //
 //   - that wraps [ErrUnit] if the unit is missing or unknown;
 //   - that wraps [ErrSyntax] if the number does not read, a decimal comma included;

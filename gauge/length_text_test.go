@@ -5,9 +5,11 @@ import (
 	"errors"
 	"flag"
 	"io"
+	"strings"
 	"testing"
 
 	"example.com/walewise/gauge"
+	"github.com/shopspring/decimal"
 )
 
 func TestLengthString(t *testing.T) {
@@ -128,5 +130,29 @@ func TestLengthArithmetic(t *testing.T) {
 	}
 	if a.Cmp(b) != 1 || b.Cmp(a) != -1 || a.Sign() != 1 || a.Neg().Sign() != -1 || a.IsZero() || a.Equal(b) {
 		t.Error("9 1/4 in and 10 cm compare wrongly")
+	}
+}
+
+// A number that nobody measures is held where it can be computed with at once, and stays too
+// long, or as short as nothing.
+func TestLengthsAreHeld(t *testing.T) {
+	for _, make := range []func(decimal.Decimal) gauge.Length{gauge.Millimetres, gauge.Centimetres, gauge.Inches} {
+		for _, digits := range []int64{1, -1} {
+			long, short := make(decimal.New(digits, 1<<30)), make(decimal.New(digits, -1<<30))
+			if long.Abs().Cmp(length("1000000 mm")) <= 0 || long.Sign() != int(digits) || !short.IsZero() {
+				t.Errorf("%d with a long exponent: too short, or longer than nothing", digits)
+			}
+			swatch := gauge.Swatch{Stitches: 20, Width: long, Rows: 30, Height: length("10 cm")}
+			if _, err := swatch.Gauge(); field(err) != "width" {
+				t.Errorf("a swatch that is too wide: %v", err)
+			}
+		}
+		if got := make(decimal.New(0, 1<<30)); !got.IsZero() {
+			t.Errorf("nothing is %v", got)
+		}
+	}
+	fine := number("0." + strings.Repeat("3", 5000))
+	if got := gauge.Millimetres(fine).Millimetres(); !got.Equal(fine.Truncate(1000)) {
+		t.Errorf("%d places are left of a fine number", -got.Exponent())
 	}
 }

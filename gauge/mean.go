@@ -82,7 +82,8 @@ func (g Gauge) Spread(places int) (stitches, rows decimal.Decimal) {
 // Agree reports whether counting explains the differences between the swatches: whether
 // there is a gauge by which every count is right to half a stitch and half a row. If
 // not, something else differs, such as the tension, the yarn, or what washing and
-// resting did: the swatches should be knitted again. One swatch agrees with itself.
+// resting did: the swatches should be knitted again. One swatch agrees with itself, and so
+// does no gauge, where nothing differs.
 func (g Gauge) Agree() bool { return g.spread == nil || g.spread.agree }
 
 // spread is how far several swatches lie apart.

@@ -34,7 +34,7 @@ func (d Direction) String() string {
 type Rounding struct {
 	Direction Direction
 	Multiple  int // below 2: every whole number
-	Plus      int
+	Plus      int // stitches or rows beside the multiples
 }
 
 // Even returns the rule for even numbers.

@@ -1,6 +1,7 @@
 package gauge_test
 
 import (
+	"encoding/json"
 	"math"
 	"math/big"
 	"testing"
@@ -54,10 +55,11 @@ func TestRoundIsHeldWithin32Bits(t *testing.T) {
 	far := gauge.Whole(math.MaxInt32)
 	far = far.Add(far).Add(far)
 	for _, r := range []gauge.Rounding{{}, {Multiple: 2, Plus: 1}, {Multiple: 3, Plus: -1}, {Plus: math.MaxInt32}, {Multiple: math.MaxInt32}} {
-		if got := far.Round(r); got != math.MaxInt32 {
+		step := int64(max(r.Multiple, 1))
+		if got := far.Round(r); !r.Allows(got) || int64(got)+step <= math.MaxInt32 || got > math.MaxInt32 {
 			t.Errorf("%#v: got %d", r, got)
 		}
-		if got := (gauge.Count{}).Sub(far).Round(r); got != math.MinInt32 {
+		if got := (gauge.Count{}).Sub(far).Round(r); !r.Allows(got) || int64(got)-step >= math.MinInt32 || got < math.MinInt32 {
 			t.Errorf("%#v of the negative: got %d", r, got)
 		}
 	}
@@ -93,7 +95,8 @@ func TestCount(t *testing.T) {
 		{"String of a little below zero", gauge.Whole(-1).Div(3000).String(), "0"},
 		{"String of a tie", gauge.Whole(-1).Div(2000).String(), "-0.001"},
 		{"Decimal", a.Decimal(-4).String(), "3"},
-		{"Over 0", gauge.Whole(5).Div(0).GoString(), "gauge.Whole(5)"},
+		{"Div by 0", gauge.Whole(5).Div(0).GoString(), "gauge.Whole(0)"},
+		{"Div by less than 0", gauge.Whole(5).Div(-2).GoString(), "gauge.Whole(-5).Div(2)"},
 	} {
 		if c.got != c.want {
 			t.Errorf("%s: got %s, want %s", c.name, c.got, c.want)
@@ -185,4 +188,11 @@ func TestRoundIsSymmetric(t *testing.T) {
 			t.Fatalf("%v, %v: %d, and %d of the negative", r, count, a, b)
 		}
 	})
+}
+
+func TestCountText(t *testing.T) {
+	text, err := json.Marshal(map[string]gauge.Count{"stitches": gauge.Whole(118).Add(gauge.Whole(4).Div(5)), "third": gauge.Whole(1).Div(3)})
+	if want := `{"stitches":"118.8","third":"0.333"}`; err != nil || string(text) != want {
+		t.Errorf("got %s (%v), want %s", text, err, want)
+	}
 }

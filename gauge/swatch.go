@@ -4,9 +4,9 @@ import "github.com/shopspring/decimal"
 
 // Swatch is a measured swatch: washed, rested and counted away from its edges.
 type Swatch struct {
-	Stitches int             `json:"stitches"`
+	Stitches int             `json:"stitches"` // counted across Width
 	Width    Length          `json:"width"`
-	Rows     int             `json:"rows"`
+	Rows     int             `json:"rows"` // counted up Height
 	Height   Length          `json:"height"`
 	Grams    decimal.Decimal `json:"grams,omitzero"`  // of the stitches and rows counted, so of the whole swatch if all of it was counted; 0 if unknown
 	Metres   decimal.Decimal `json:"metres,omitzero"` // of yarn in them; 0 if unknown
