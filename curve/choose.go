@@ -16,6 +16,7 @@ type choice struct {
 	deviations []int64 // of each arc
 	ends       []int64 // greatest deviation after the last step, for each place
 	after      []int64 // for each place, least area to the end of the edge within a limit to deviations
+	reached    []bool  // the places where the steps chosen so far may end
 }
 
 // choose returns the schedule; toward is the sign of stitches that go when levels rise.
@@ -25,6 +26,7 @@ func (g *told) choose(toward int) shaping.Schedule {
 	}
 	c := &choice{
 		told: g, deviations: make([]int64, len(g.arcs)), ends: make([]int64, len(g.places)), after: make([]int64, len(g.places)),
+		reached: make([]bool, len(g.places)),
 	}
 	var limits []int64
 	for n, from := range g.places {
@@ -190,9 +192,11 @@ func (c *choice) walk(limit int64, toward int) shaping.Schedule {
 		sayings = sayings[:0]
 		for _, s := range next {
 			f := c.arcs[s.arc]
-			if s.steps < f.steps() || c.places[f.to].follow == 0 {
+			switch {
+			case s.steps < f.steps() || c.places[f.to].follow == 0:
 				sayings = append(sayings, s)
-			} else {
+			case !c.reached[f.to]: // once: however the steps are said, the area is the same
+				c.reached[f.to] = true
 				sayings = c.begun(sayings, f.to, s.area+f.area, limit)
 			}
 		}

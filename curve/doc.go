@@ -11,7 +11,10 @@
 //		return err
 //	}
 //	w, err := drawing.Wordings(shaping.Rules{Every: 2, Apart: 2}, curve.Phrasing{})
-//	// w.Default().Phrases, w.Trace.Schedule, w.Trace.Measures.Area
+//	if err != nil {
+//		return err
+//	}
+//	fmt.Println(w.Default().Phrases, w.Trace.Schedule, w.Trace.Measures.Area) // of the trace, stitch-rows
 //
 // # Model
 //
@@ -68,10 +71,11 @@
 //
 // # Errors
 //
-// All errors are of type [*Error] and wrap [ErrRange], [ErrSyntax] or [ErrInfeasible]. A
-// request that the rules leave no way for is an error that names each rule that alone is
-// to blame, or those that are together, and the nearest requests that work, each of them
-// tried. A schedule far from the drawing is none: see [Measures].
+// All errors are of type [*Error] and wrap [ErrRange], [ErrSyntax] or [ErrInfeasible], which
+// are the values of package shaping; those of package gauge are others. A request that the
+// rules leave no way for is an error that names each rule that alone is to blame, or those
+// that are together, and the nearest requests that work, each of them tried. A schedule far
+// from the drawing is none: see [Measures].
 //
 // # Complexity
 //

@@ -12,8 +12,8 @@ type Measures struct {
 	// the width of a stitch and the height of a row it is an area of fabric. Rows
 	// before the first allowed row are left out.
 	Area float64
-	// Floor is the same area with every row at its own best whole number, whatever
-	// the rules: no staircase can do better.
+	// Floor is the same area, in stitch-rows, with every row at its own best whole number,
+	// whatever the rules: no staircase can do better.
 	Floor float64
 	// Deviation is the greatest distance in stitches between the drawing in the
 	// middle of a row and the staircase there, over all rows.

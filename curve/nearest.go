@@ -56,11 +56,17 @@ func (l loose) name() string { return l.side.prefix + l.rule.name }
 
 // with returns rules with another value of one.
 func (l loose) with(r shaping.Rules, value int) shaping.Rules {
+	r = ownRules(r)
+	*l.of(l.side.of(&r)) = value
+	return r
+}
+
+// ownRules returns rules that share nothing with those that were given.
+func ownRules(r shaping.Rules) shaping.Rules {
 	if r.Coming != nil {
 		coming := *r.Coming
 		r.Coming = &coming
 	}
-	*l.of(l.side.of(&r)) = value
 	return r
 }
 
@@ -101,7 +107,7 @@ func (d Drawing) works(q Request) bool {
 // little as need be, more rows, fewer stitches; and if no rule alone is to blame, several
 // loosened together.
 func (d Drawing) infeasible(r shaping.Rules) error {
-	q := Request{d.stitches, d.d.rows, r}
+	q := Request{d.stitches, d.d.rows, ownRules(r)}
 	e := &Error{
 		What: "stitches", Given: fmt.Sprintf("%d in %d rows", q.Stitches, q.Rows),
 		Want: "the rules together leave no way", Asked: q, Err: ErrInfeasible,

@@ -13,6 +13,8 @@ var (
 	mostExponent  = decimal.New(10, 0)
 )
 
+const mostExponentPlaces = 100
+
 // Superellipse returns a quarter of the superellipse |x/a|^n + |y/b|^n = 1 whose
 // half-axes a and b are the width and the height: of N stitches, N (1 - (1 - t/R)^n)^(1/n)
 // are gone after t of R rows. With the exponent 2 it is the edge of [QuarterEllipse], with
@@ -20,8 +22,11 @@ var (
 // greater the exponent is; below 1 it starts upright, ends level and is hollow.
 //
 // It returns an [*Error] that wraps [ErrRange] in the same cases as [Line], and if the
-// exponent is not from 0.5 to 10.
+// exponent is not from 0.5 to 10 or has more than 100 places.
 func Superellipse(width, height gauge.Length, exponent decimal.Decimal) (Edge, error) {
+	if e := exponent.Exponent(); e < -mostExponentPlaces || e > mostExponentPlaces { // before it is computed with
+		return Edge{}, rangeError("exponent", "with too many digits", "0.5 to 10, such as 2.5")
+	}
 	if exponent.Cmp(leastExponent) < 0 || exponent.Cmp(mostExponent) > 0 {
 		return Edge{}, rangeError("exponent", exponent, "0.5 to 10")
 	}

@@ -84,4 +84,11 @@ func TestSuperellipseRefuses(t *testing.T) {
 			t.Error(fmt.Sprint(c), err)
 		}
 	}
+	for _, exponent := range []decimal.Decimal{
+		decimal.New(1, 1<<30), decimal.New(1, -1<<30), decimal.NewFromInt(2).Add(decimal.New(3, -100_000)),
+	} {
+		if _, err := curve.Superellipse(mm("10"), mm("10"), exponent); !errors.Is(err, curve.ErrRange) || len(err.Error()) > 200 {
+			t.Error(err)
+		}
+	}
 }

@@ -6,8 +6,8 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// MostPhrases is how many phrases a wording has at most unless asked.
-const MostPhrases = 12
+// DefaultPhrases is how many phrases a wording has at most unless asked.
+const DefaultPhrases = 12
 
 // mostWork is after how many steps the search for wordings is broken off, and mostPlaces
 // for how many blocks and levels it does not look further from the drawing: more than the
@@ -19,14 +19,14 @@ const (
 
 // Phrasing says how schedules may be said. The zero value is the default.
 type Phrasing struct {
-	Most   int  // phrases at most; 0 means [MostPhrases]
+	Most   int  // phrases at most; 0 means [DefaultPhrases]
 	Steady bool // no phrases of two distances in turn
 }
 
 // Wording is a schedule and how it is said.
 type Wording struct {
-	// Base is what goes (negative) or comes in the first allowed row, where the rules
-	// name a base; it is no phrase. 0 means that there is none.
+	// Base is how many stitches go (negative) or come in the first allowed row, where the
+	// rules name a base; it is no phrase. 0 means that there is none.
 	Base    int
 	Phrases []shaping.Phrase
 	Result
@@ -93,7 +93,7 @@ func (d Drawing) Wordings(r shaping.Rules, how Phrasing) (Wordings, error) {
 		return Wordings{}, rangeError("phrases", how.Most, fmt.Sprintf("0 to %d", MaxRows))
 	}
 	if how.Most == 0 {
-		how.Most = MostPhrases
+		how.Most = DefaultPhrases
 	}
 	traced, ok := d.trace(rules, how)
 	if !ok {

@@ -2,6 +2,7 @@ package curve_test
 
 import (
 	"fmt"
+	"runtime"
 	"slices"
 	"testing"
 
@@ -61,7 +62,7 @@ func checkSaid(t tester, about string, d curve.Drawing, w curve.Wordings, rules 
 			t.Fatalf("%s: %v takes %d stitches", about, one.Schedule, one.Schedule.Total())
 		}
 	}
-	if n := len(w.All); n > 0 && len(w.Trace.Phrases) <= curve.MostPhrases && !slices.Equal(w.All[n-1].Schedule, w.Trace.Schedule) {
+	if n := len(w.All); n > 0 && len(w.Trace.Phrases) <= curve.DefaultPhrases && !slices.Equal(w.All[n-1].Schedule, w.Trace.Schedule) {
 		t.Fatalf("%s: the last wording is %v, the trace %v", about, w.All[n-1].Schedule, w.Trace.Schedule)
 	}
 }
@@ -128,4 +129,29 @@ func TestWordingsOfLargerBoxes(t *testing.T) {
 			checkSaid(t, f.name, d, w, rules, how)
 		}
 	})
+}
+
+// The ways to say one schedule are many; what is kept of them does not grow with their number.
+func TestManyPhrasesTakeLittleMemory(t *testing.T) {
+	if testing.Short() {
+		t.Skip("searches a third of a second")
+	}
+	edge, err := curve.QuarterEllipse(mm("100"), mm("200"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	drawing, err := edge.In(100, 400)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	w, err := drawing.Wordings(shaping.Rules{}, curve.Phrasing{Most: 100})
+	runtime.ReadMemStats(&after)
+	if err != nil || w.Partial || len(w.All) < 20 {
+		t.Fatalf("%d wordings, partial %v, error %v", len(w.All), w.Partial, err)
+	}
+	if got := after.TotalAlloc - before.TotalAlloc; got > 14<<20 {
+		t.Errorf("%d MB allocated", got>>20)
+	}
 }

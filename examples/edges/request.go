@@ -20,7 +20,7 @@ type request struct {
 
 // read reads a request. What could be read of it is returned with an error too.
 func read(text []byte) (request, error) {
-	q := request{rules: freeRules(), how: curve.Phrasing{Most: curve.MostPhrases}}
+	q := request{rules: freeRules(), how: curve.Phrasing{Most: curve.DefaultPhrases}}
 	s := newSource(text)
 	var path *string
 	var drawn *shape

@@ -69,8 +69,8 @@ func (p phrase) phrase() shaping.Phrase {
 func tooMany(times ...int) error {
 	all := 0
 	for _, n := range times {
-		if n < 0 || n > shaping.MaxSpacedRows-all {
-			return fmt.Errorf("%w: %d times: from 0, and %d in all", errInputs, n, shaping.MaxSpacedRows)
+		if n < 0 || n > shaping.MaxRows-all {
+			return fmt.Errorf("%w: %d times: from 0, and %d in all", errInputs, n, shaping.MaxRows)
 		}
 		all += n
 	}
