@@ -2,16 +2,16 @@
 // first, a right front from a left one, and the view of the purl side from that
 // of the knit side.
 //
-//	axis := mirror.AxisFor(110)              // the body has an even number of stitches
-//	left := axis.Panel(right)                // the left half of the right half
-//	other := mirror.Work(w)                  // a piece for the other side of the wearer
-//	chart := mirror.View(w, shaping.KnitSide)    // the same piece, seen on the knit side
+//	axis := mirror.AxisFor(110)               // the body has an even number of stitches
+//	left := axis.Panel(right)                 // the left half of the right half
+//	other := mirror.Work(w)                   // a piece for the other side of the wearer
+//	chart := mirror.View(w, shaping.KnitSide) // the same piece, seen on the knit side
 //
 // # Model
 //
 // A reflection changes left and right: sides, the ends of spans, the edges that
-// schedules belong to, the side where a row starts, and the words left and right
-// in names. Rows, numbers of stitches and methods stay.
+// schedules belong to, the side where a row starts, and the word left or right at
+// the beginning of a name. Rows, numbers of stitches and methods stay.
 //
 // The [Axis] is the line that needles are reflected in. A piece with an even
 // number of stitches lies evenly about the middle and is reflected there: Ln
@@ -30,14 +30,20 @@
 // the beginning or the end of a row has to move by one row. This package does not
 // move it.
 //
-// # Exactness and errors
+// # Exactness
 //
-// Everything is an integer and nothing is an error. A reflection made twice is
-// the identity. Two things have no image: no needle, which stays no needle, and
-// on an odd piece the outermost needle on the left,
-// L[shaping.MaxNeedle], whose image is not valid.
+// Everything is an integer. A reflection made twice is the identity. Two things
+// have no image: no needle, which stays no needle, and on an odd piece the
+// outermost needle on the left, L[shaping.MaxNeedle], whose image is not valid.
 //
-// Results share nothing with what they were made from.
+// # Errors
+//
+// Nothing is an error, whatever is reflected.
+//
+// # Complexity
+//
+// Linear in the rows, actions and steps. Results share nothing with what they were
+// made from.
 //
 // # What it does not do
 //

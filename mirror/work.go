@@ -8,8 +8,8 @@ import (
 )
 
 // Name returns the name of the reflected panel or piece: "right half" for "left
-// half", "left sleeve" for "right sleeve". A name that does not begin with left
-// or right stays as it is.
+// half", "left sleeve" for "right sleeve". A name that does not begin with the
+// word left or right and a space stays as it is.
 func Name(name string) string {
 	if rest, ok := strings.CutPrefix(name, "left "); ok {
 		return "right " + rest

@@ -54,7 +54,7 @@ type Action struct {
 	Toward   Side // DoShift: the side the stitches move to
 	Separate bool // DoBindOff: with a length of yarn of its own, anywhere
 	Side     Side // DoCarriage
-	Counter  int  // DoCounter
+	Counter  int  // DoCounter: the reading that it is set to
 }
 
 // String returns the action in short, such as "hold R12-R14".

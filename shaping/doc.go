@@ -34,6 +34,14 @@
 // which wraps one of [ErrSyntax], [ErrRange] and [ErrInfeasible]. Nothing panics,
 // except the parsers whose name begins with Must.
 //
+// # Complexity
+//
+// What needles and spans are asked takes constant time, but for [Span.All] and [Span.Runs];
+// what schedules, trees and works are asked grows at most with their steps, panels and rows,
+// and [Schedule.Phrases] with the steps times the length of the phrases. [Tree.Validate], and
+// so [Tree.Ledger], grows with the square of the steps of a panel and of the number of panels,
+// which is milliseconds for thousands of steps.
+//
 // # What it does not do
 //
 // Apart from even spacing ([EvenSpacing], [AlongRow]) and [ShoulderGroups] it does

@@ -14,10 +14,12 @@ const MaxNeedle = 1000
 // is no needle between L1 and R1. Use [Needle.Index] and [NeedleAt].
 type Needle int
 
-// L returns needle Ln, for n from 1; L(-3) is R3.
+// L returns needle Ln, for n from 1. The number is not checked: L(0) is no needle, and
+// L(-3), a mistake, is R3.
 func L(n int) Needle { return Needle(-n) }
 
-// R returns needle Rn, for n from 1; R(-3) is L3.
+// R returns needle Rn, for n from 1. The number is not checked: R(0) is no needle, and
+// R(-3), a mistake, is L3.
 func R(n int) Needle { return Needle(n) }
 
 // NeedleAt returns the needle with the given [Needle.Index].
@@ -43,7 +45,8 @@ func (n Needle) Index() int {
 func (n Needle) IsValid() bool { return n != 0 && n >= -MaxNeedle && n <= MaxNeedle }
 
 // Toward returns the needle by positions further on that side; from no needle
-// there is none.
+// there is none. Beyond the outermost needles the result is not valid, and so it is where
+// the sum of a valid needle's position and by leaves the range of int and wraps around.
 func (n Needle) Toward(s Side, by int) Needle {
 	if n == 0 {
 		return 0

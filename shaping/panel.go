@@ -11,9 +11,9 @@ const MaxRows = 5000
 // piece.
 type Panel struct {
 	Name     string
-	Parent   string // the panel it grew out of, empty for the body
-	FirstRow int
-	LastRow  int
+	Parent   string   // the panel it grew out of, empty for the body
+	FirstRow int      // a row of the piece, from 1
+	LastRow  int      // a row of the piece, the last that is worked
 	Needles  Span     // its needles before anything is done at its first row
 	Left     Schedule // the steps at its left edge
 	Right    Schedule // the steps at its right edge
@@ -27,7 +27,7 @@ func (p Panel) Steps(edge Side) Schedule {
 	return p.Right
 }
 
-// Rows returns the number of rows.
+// Rows returns the number of rows; that of the zero Panel, which is not sound, is 1.
 func (p Panel) Rows() int { return p.LastRow - p.FirstRow + 1 }
 
 // InWork returns the needles that row is knitted on, as the schedules say it;

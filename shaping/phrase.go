@@ -11,14 +11,14 @@ import "math"
 // that with Times 1 it has that distance only. A first phrase with Times 1 has none.
 type Phrase struct {
 	From     int // the row of the first step, from 1
-	Every    int // the first distance
-	Then     int // the second, in turn with the first; 0 if there is none
+	Every    int // the first distance, in rows
+	Then     int // the second, in rows, in turn with the first; 0 if there is none
 	Stitches int // of each step: less than 0 if they go, as in a [Step]
 	Times    int // steps
 }
 
-// Expand returns the steps that the phrases of a schedule say, without a method. It makes
-// as many steps as the phrases say, however many these are.
+// Expand returns the steps that the phrases of a schedule say, without a method; of more than
+// [MaxRows] of them, which no piece has, the first.
 func Expand(phrases ...Phrase) Schedule {
 	var steps Schedule
 	for i, p := range phrases {
@@ -29,7 +29,7 @@ func Expand(phrases ...Phrase) Schedule {
 		if i > 0 {
 			turns[0], turns[1] = turns[1], turns[0]
 		}
-		for n := range p.Times {
+		for n := range min(p.Times, MaxRows-len(steps)) {
 			steps = append(steps, Step{Row: row, Stitches: p.Stitches})
 			row += turns[n%2]
 		}

@@ -187,21 +187,25 @@ func notAt(row int, want string) error { return infeasible("step at row", fmt.Sp
 //     rows only, which are the odd rows. Panels in the hand must therefore start
 //     at an odd row of the piece for these rules to hold as they are.
 //
-// The plain rows at the end and a base are the caller's to add.
+// The plain rows at the end and a base are the caller's to add. Where one of the four is not
+// a method, side or place, as the zero value is not, the rules are not valid, and whoever is
+// to follow them refuses them.
 func RulesFor(m Method, edge, start Side, place Place) Rules {
+	if !m.IsValid() || !edge.IsValid() || !start.IsValid() || !place.IsValid() {
+		return Rules{Every: -1}
+	}
 	far := start != edge // the first row ends at this edge
 	switch m {
 	case Hold:
 		return Rules{Every: 2, Phase: phase(far), Apart: 2}
 	case BindOff, CastOn:
 		return Rules{Every: 2, Phase: phase(!far), Apart: 2}
-	case Fashioned:
-		if place == Hand {
-			return Rules{Every: 2, Apart: 2, Most: 1}
-		}
-		return Rules{Every: 1, Apart: 2, Most: 1}
 	}
-	return Rules{}
+	// Fashioned.
+	if place == Hand {
+		return Rules{Every: 2, Apart: 2, Most: 1}
+	}
+	return Rules{Every: 1, Apart: 2, Most: 1}
 }
 
 func phase(first bool) int {

@@ -147,10 +147,27 @@ func TestRulesFor(t *testing.T) {
 		{shaping.CastOn, l, l, shaping.Hand, shaping.Rules{Every: 2, Apart: 2}},
 		{shaping.Fashioned, l, r, shaping.Bed, shaping.Rules{Every: 1, Apart: 2, Most: 1}},
 		{shaping.Fashioned, l, r, shaping.Hand, shaping.Rules{Every: 2, Apart: 2, Most: 1}},
-		{0, l, r, shaping.Bed, shaping.Rules{}},
 	} {
 		if got := shaping.RulesFor(c.method, c.edge, c.start, c.place); got != c.want {
 			t.Errorf("%v at the %v edge, first row from the %v, %v: got %+v, want %+v", c.method, c.edge, c.start, c.place, got, c.want)
+		}
+	}
+}
+
+// Where something is not set the rules allow nothing, rather than anything.
+func TestRulesForNothing(t *testing.T) {
+	for _, c := range []struct {
+		what  string
+		rules shaping.Rules
+	}{
+		{"method", shaping.RulesFor(0, shaping.Left, shaping.Right, shaping.Bed)},
+		{"edge", shaping.RulesFor(shaping.Hold, 0, shaping.Right, shaping.Bed)},
+		{"start", shaping.RulesFor(shaping.Hold, shaping.Left, 0, shaping.Bed)},
+		{"place", shaping.RulesFor(shaping.Fashioned, shaping.Left, shaping.Right, 0)},
+	} {
+		needError(t, c.rules.Validate(), shaping.ErrRange)
+		if t.Failed() {
+			t.Fatalf("without a %s", c.what)
 		}
 	}
 }

@@ -6,8 +6,8 @@ import "slices"
 // (negative) or come (positive). Held stitches go at the row of the hold; the
 // closing row that knits them again is no step.
 type Step struct {
-	Row      int
-	Stitches int
+	Row      int // from 1
+	Stitches int // less than 0 if they go
 	Method   Method
 }
 

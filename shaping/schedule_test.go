@@ -235,3 +235,16 @@ func TestPhraseOfTwoDistancesInTurn(t *testing.T) {
 		t.Errorf("(-want +got):\n%s", diff)
 	}
 }
+
+// What could not be held in memory is not made: no piece has so many steps.
+func TestExpansionsAreBounded(t *testing.T) {
+	const many = 1 << 30
+	steps := shaping.Expand(shaping.Phrase{From: 1, Stitches: -1, Times: 3, Every: 2}, shaping.Phrase{From: 6, Every: 1, Stitches: -1, Times: many})
+	if len(steps) != shaping.MaxRows || steps[3].Row != 6 {
+		t.Errorf("%d steps", len(steps))
+	}
+	spacing := shaping.Spacing{From: 1, Distances: []shaping.Distance{{Every: 2, Times: 2}, {Every: 1, Times: many}}}
+	if rows := spacing.Rows(); len(rows) != shaping.MaxRows || rows[3] != 6 {
+		t.Errorf("%d rows", len(rows))
+	}
+}

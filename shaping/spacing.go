@@ -5,9 +5,6 @@ import (
 	"strings"
 )
 
-// MaxSpacedRows is the largest number of rows of an edge that is spaced.
-const MaxSpacedRows = 5000
-
 // Ends says what stands at the two ends of an evenly shaped edge. The zero value
 // is PlainAfter.
 type Ends uint8
@@ -51,8 +48,8 @@ type SpacingRequest struct {
 // Distance is one distance of an even spacing and how often it is used: every
 // 4th row, 8 times; or every 9th stitch, 12 times.
 type Distance struct {
-	Every int
-	Times int
+	Every int // rows, or along a row stitches
+	Times int // how often
 }
 
 // Spacing is an even spacing of shapings over the rows of an edge. The zero
@@ -72,7 +69,7 @@ type Spacing struct {
 // end. The distances are grouped, the smaller ones first, and the plain rows
 // after the last shaping count as the last distance.
 //
-// It returns an [*Error] if a number is negative or larger than [MaxSpacedRows], and
+// It returns an [*Error] if a number is negative or larger than [MaxRows], and
 // one that names the nearest requests that work if there are too many shapings
 // for the rows, or if even distances do not add up to them.
 func EvenSpacing(r SpacingRequest) (Spacing, error) {
@@ -136,7 +133,7 @@ func division(whole, parts int) []Distance {
 	return distances
 }
 
-// Rows returns the shaped rows in order.
+// Rows returns the shaped rows in order; of more than [MaxRows] of them, the first.
 func (s Spacing) Rows() []int {
 	var rows []int
 	row := s.From
@@ -144,7 +141,7 @@ func (s Spacing) Rows() []int {
 		rows = append(rows, row)
 	}
 	for _, d := range s.Distances {
-		for range d.Times {
+		for range min(d.Times, MaxRows-len(rows)) {
 			row += d.Every
 			rows = append(rows, row)
 		}
@@ -204,11 +201,11 @@ func (r SpacingRequest) works() bool {
 }
 
 func (r SpacingRequest) validate() error {
-	allowed := fmt.Sprintf("0 to %d", MaxSpacedRows)
+	allowed := fmt.Sprintf("0 to %d", MaxRows)
 	switch {
-	case r.Rows < 0 || r.Rows > MaxSpacedRows:
+	case r.Rows < 0 || r.Rows > MaxRows:
 		return rangeError("rows to shape", r.Rows, allowed)
-	case r.Times < 0 || r.Times > MaxSpacedRows:
+	case r.Times < 0 || r.Times > MaxRows:
 		return rangeError("shapings", r.Times, allowed)
 	case r.Ends > FirstAndLastShaped:
 		return rangeError("ends of a spacing", int(r.Ends), "plain rows after, last row shaped, or first and last row shaped")
@@ -226,7 +223,7 @@ func (r SpacingRequest) validate() error {
 // in the same rows, and the nearest numbers of rows for the same shapings.
 func (r SpacingRequest) nearest() []string {
 	var near []string
-	for by := 1; by <= MaxSpacedRows; by++ {
+	for by := 1; by <= MaxRows; by++ {
 		fewer, more := r, r
 		fewer.Times -= by
 		more.Times += by
@@ -234,16 +231,16 @@ func (r SpacingRequest) nearest() []string {
 			near = append(near, fewer.text())
 			break
 		}
-		if more.Times <= MaxSpacedRows && more.works() {
+		if more.Times <= MaxRows && more.works() {
 			near = append(near, more.text())
 			break
 		}
 	}
-	for by, found := 1, false; by <= MaxSpacedRows && !found; by++ {
+	for by, found := 1, false; by <= MaxRows && !found; by++ {
 		for _, rows := range []int{r.Rows - by, r.Rows + by} {
 			other := r
 			other.Rows = rows
-			if rows > 0 && rows <= MaxSpacedRows && other.works() {
+			if rows > 0 && rows <= MaxRows && other.works() {
 				near = append(near, other.text())
 				found = true
 			}

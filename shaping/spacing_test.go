@@ -287,7 +287,7 @@ func TestEvenSpacingRefusals(t *testing.T) {
 	for _, ask := range []shaping.SpacingRequest{
 		{Rows: -1},
 		{Rows: 5, Times: -1},
-		{Rows: shaping.MaxSpacedRows + 1, Times: 1},
+		{Rows: shaping.MaxRows + 1, Times: 1},
 		{Rows: 5, Times: math.MaxInt},
 		{Rows: 5, Times: 1, Ends: 7},
 	} {
@@ -297,11 +297,11 @@ func TestEvenSpacingRefusals(t *testing.T) {
 		})
 	}
 	// At the limit itself nothing near works with more rows.
-	_, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxSpacedRows, Times: shaping.MaxSpacedRows})
+	_, err := shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxRows, Times: shaping.MaxRows})
 	if got, want := needError(t, err, shaping.ErrInfeasible).Want, "nearest that can be worked: 4999 times in 5000 rows"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	_, err = shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxSpacedRows, Times: shaping.MaxSpacedRows, Ends: shaping.FirstAndLastShaped, EverySecondRow: true})
+	_, err = shaping.EvenSpacing(shaping.SpacingRequest{Rows: shaping.MaxRows, Times: shaping.MaxRows, Ends: shaping.FirstAndLastShaped, EverySecondRow: true})
 	if got, want := needError(t, err, shaping.ErrInfeasible).Want, "nothing near it can be worked"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -5,6 +5,9 @@ import "iter"
 // Span is a run of neighbouring needles from First to Last, both included;
 // First is not right of Last. The zero value is the empty span. Spans are
 // comparable with ==.
+//
+// Nothing keeps a span from being set otherwise. One whose First lies right of its Last,
+// or that has no needle at one of its ends only, is neither valid nor empty.
 type Span struct {
 	First, Last Needle
 }
@@ -27,7 +30,8 @@ func spanAt(index, count int) Span {
 	return Span{NeedleAt(index), NeedleAt(index + count - 1)}
 }
 
-// IsEmpty reports whether s holds no needle.
+// IsEmpty reports whether s is the empty span. One whose First lies right of its Last is
+// not, although it holds no needle either.
 func (s Span) IsEmpty() bool { return s == Span{} }
 
 // IsValid reports whether s is empty, or runs between two valid needles from
@@ -36,7 +40,8 @@ func (s Span) IsValid() bool {
 	return s.IsEmpty() || (s.First.IsValid() && s.Last.IsValid() && s.First.Index() <= s.Last.Index())
 }
 
-// Len returns the number of needles.
+// Len returns the number of needles. It is below 1 for a span whose First lies right of its
+// Last.
 func (s Span) Len() int {
 	if s.IsEmpty() {
 		return 0

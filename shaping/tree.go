@@ -1,6 +1,9 @@
 package shaping
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // Tree holds the panels of one piece in the order in which they are worked: the
 // body first, every panel after the one it grew out of.
@@ -14,6 +17,16 @@ func (t Tree) Panel(name string) (p Panel, ok bool) {
 		}
 	}
 	return Panel{}, false
+}
+
+// Clone returns a deep copy.
+func (t Tree) Clone() Tree {
+	t = slices.Clone(t)
+	for i := range t {
+		p := &t[i]
+		p.Left, p.Right = slices.Clone(p.Left), slices.Clone(p.Right)
+	}
+	return t
 }
 
 // Rows returns the number of rows worked in all, those of both halves counted.

@@ -33,11 +33,7 @@ type Work struct {
 
 // Clone returns a deep copy.
 func (w Work) Clone() Work {
-	w.Panels = slices.Clone(w.Panels)
-	for i := range w.Panels {
-		p := &w.Panels[i]
-		p.Left, p.Right = slices.Clone(p.Left), slices.Clone(p.Right)
-	}
+	w.Panels = w.Panels.Clone()
 	w.Rows = slices.Clone(w.Rows)
 	for i := range w.Rows {
 		r := &w.Rows[i]

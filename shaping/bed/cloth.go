@@ -19,7 +19,7 @@ type Cloth struct {
 
 // Course is one knitted row.
 type Course struct {
-	Row     int
+	Row     int // of the piece, from 1
 	Panel   string
 	From    shaping.Side
 	Needles shaping.Span   // the needles that knitted
@@ -28,7 +28,7 @@ type Course struct {
 
 // Wrap is the yarn laid round a held needle after a row.
 type Wrap struct {
-	Row    int
+	Row    int // of the piece, from 1
 	Panel  string
 	Needle shaping.Needle
 }
@@ -36,6 +36,12 @@ type Wrap struct {
 type panelLedger struct {
 	name   string
 	ledger shaping.Ledger
+}
+
+// Equal reports whether both are the same cloth, row by row.
+func (c Cloth) Equal(d Cloth) bool {
+	return c.base == d.base && c.ledger == d.ledger && slices.Equal(c.heights, d.heights) &&
+		slices.Equal(c.courses, d.courses) && slices.Equal(c.wraps, d.wraps) && slices.Equal(c.panels, d.panels)
 }
 
 // Needles returns the needles between the outermost ones that held a stitch.

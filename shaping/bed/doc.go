@@ -26,13 +26,24 @@
 // right to left as seen on the knit side, and a panel that does not go on from the
 // one just worked begins with a new end of yarn.
 //
-// What is refused as impossible wraps [ErrImpossible]; a row number, a side, a
-// counter reading, a step, a panel or a ledger entry that is not what happened
-// wraps [ErrUntrue]. A wrap is asked for at the first turn beside a newly held
-// needle of the same panel; more wraps do no harm.
-//
 // The judge shares the vocabulary of package shaping with the planner and
 // nothing else: it does not know how plans are made and judges those of others.
+//
+// # Exactness
+//
+// Stitches, rows and loops are counted one by one. Nothing is rounded and nothing is let
+// pass: a ledger that is off by one stitch is untrue.
+//
+// # Errors
+//
+// [Knit] and [KnitTo] return a [*Refusal] for the first thing that is wrong. What is
+// refused as impossible wraps [ErrImpossible]; a row number, a side, a counter reading, a
+// step, a panel or a ledger entry that is not what happened wraps [ErrUntrue], and so does
+// a tree of panels that is not sound. Of KnitTo, a panel or row that the work does not have
+// wraps [ErrNoRow]. No work makes them panic.
+//
+// A wrap is asked for at the first turn beside a newly held needle of the same panel; more
+// wraps are no error.
 //
 // # Complexity
 //

@@ -464,6 +464,9 @@ func TestZeroValues(t *testing.T) {
 		c.Rows() != 0 || c.Loops() != 0 || c.Ledger() != (shaping.Ledger{}) {
 		t.Error("no cloth has something")
 	}
+	if !c.Equal(bed.Cloth{}) || c.Equal(knit(t, six())) {
+		t.Error("no cloth is like some, or unlike itself")
+	}
 	_, err := bed.Knit(shaping.Work{})
 	if got := asRefusal(t, err); !errors.Is(got, bed.ErrUntrue) {
 		t.Errorf("no work: %v", got)

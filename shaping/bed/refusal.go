@@ -19,7 +19,7 @@ var (
 type Refusal struct {
 	Piece  string
 	Panel  string         // empty if it concerns the whole piece
-	Row    int            // 0 if it concerns the whole panel or piece
+	Row    int            // of the piece, from 1; 0 if it concerns the whole panel or piece
 	Needle shaping.Needle // the zero value if it concerns no needle
 	Reason string
 	Err    error // ErrImpossible or ErrUntrue, of KnitTo also ErrNoRow

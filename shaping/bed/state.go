@@ -9,8 +9,8 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// State is how things stand between two rows. It is immutable; its zero value is that of
-// no work.
+// State is how things stand between two rows. It is immutable: what its methods return are
+// copies. Its zero value is that of no work.
 type State struct {
 	piece, panel string
 	row, counter int
@@ -27,7 +27,7 @@ type State struct {
 // ErrNoRow: the work has no such row.
 var ErrNoRow = errors.New("no such row")
 
-// KnitTo knits the work up to a row of a panel and returns how things stand then: the row
+// KnitTo knits the work up to a row of the piece in a panel and returns how things stand then: the row
 // is knitted and wrapped, and what is taken off the needles after a panel's last row still
 // hangs on them. The row before a panel's first one stands for the panel's beginning: the
 // stitches are cast on, or, where the panel begins with a new end of yarn, the panel

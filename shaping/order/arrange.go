@@ -7,8 +7,8 @@ import (
 	"example.com/walewise/shaping"
 )
 
-// Arrange writes the order of work. It returns an [*Error] if the outline is not
-// sound, or asks at some row for something its method cannot do there.
+// Arrange writes the order of work, with panels of its own. It returns an [*Error] if the
+// outline is not sound, or asks at some row for something its method cannot do there.
 func Arrange(o Outline) (shaping.Work, error) {
 	start, err := o.start()
 	if err != nil {
@@ -17,6 +17,7 @@ func Arrange(o Outline) (shaping.Work, error) {
 	if err := o.Panels.Validate(); err != nil {
 		return shaping.Work{}, &Error{Piece: o.Name, Reason: err.Error(), Err: err}
 	}
+	o.Panels = o.Panels.Clone()
 	p := &planner{
 		outline: o,
 		yarn:    start,
@@ -39,6 +40,12 @@ func Arrange(o Outline) (shaping.Work, error) {
 // start returns where row 1 starts.
 func (o Outline) start() (shaping.Side, error) {
 	switch {
+	case o.Centre > BoundOff || o.Top > BoundOff:
+		return 0, &Error{Piece: o.Name, Reason: fmt.Sprintf("endings %v and %v: stitches are left on waste yarn or bound off", o.Centre, o.Top)}
+	case o.Outer != 0 && !o.Outer.IsValid():
+		return 0, &Error{Piece: o.Name, Reason: fmt.Sprintf("outer edge %v: it is the left or the right one, or left open", o.Outer)}
+	case o.ShoulderRow < 0:
+		return 0, &Error{Piece: o.Name, Reason: fmt.Sprintf("shoulder from row %d: rows count from 1, and 0 leaves it open", o.ShoulderRow)}
 	case o.Place == shaping.Hand && o.Carriage != shaping.Left:
 		return handSide(1), nil
 	case o.Place == shaping.Hand:

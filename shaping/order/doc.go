@@ -32,10 +32,21 @@
 // that its method can work: holding where the row ends, binding off and casting on
 // where it starts (see [shaping.RulesFor]).
 //
+// # Exactness
+//
+// Everything is an integer. Nothing is rounded and no step is moved: what cannot be worked at
+// its row is refused.
+//
 // # Errors
 //
 // [Arrange] returns an [*Error] that names panel, row and edge and says what would
-// work.
+// work. It wraps [ErrOrder], and where the panels are not sound the error of package
+// shaping.
+//
+// # Complexity
+//
+// Time grows with the rows times the width of the piece, memory with the rows: the front of a
+// jumper takes less than a tenth of a millisecond.
 //
 // # What it does not do
 //

@@ -325,6 +325,14 @@ func TestErrors(t *testing.T) {
 			"order: front: in the hand row 1 starts at the right; there is no carriage at the left", nil},
 		{"both halves alike in the hand", func(o *order.Outline) { o.Place = shaping.Hand },
 			"order: front, left half, row 7, right edge: the row starts here: stitches are held where a row ends, at row 6 or 8", nil},
+		{"another ending", func(o *order.Outline) { o.Top = 7 },
+			"order: front: endings on waste and Ending(7): stitches are left on waste yarn or bound off", nil},
+		{"another ending of the middle", func(o *order.Outline) { o.Centre, o.Top = 2, order.BoundOff },
+			"order: front: endings Ending(2) and bound off: stitches are left on waste yarn or bound off", nil},
+		{"an outer edge that is no side", func(o *order.Outline) { o.Outer = 9 },
+			"order: front: outer edge Side(9): it is the left or the right one, or left open", nil},
+		{"a shoulder below row 1", func(o *order.Outline) { o.ShoulderRow = -1 },
+			"order: front: shoulder from row -1: rows count from 1, and 0 leaves it open", nil},
 		{"nowhere", func(o *order.Outline) { o.Place = 0 },
 			"order: front: place Place(0): a piece is worked on the bed or in the hand", nil},
 		{"no carriage", func(o *order.Outline) { o.Carriage = 0 },
@@ -405,5 +413,19 @@ func TestHeldOnNewNeedles(t *testing.T) {
 	want := shaping.Ledger{CastOn: 18, Increased: 4, Decreased: 3, Live: 19}
 	if cloth.Ledger() != want {
 		t.Errorf("ledger %v, want %v", cloth.Ledger(), want)
+	}
+}
+
+// The work has panels of its own.
+func TestPanelsAreTheWorksOwn(t *testing.T) {
+	o := order.Outline{Name: "front", Place: shaping.Bed, Carriage: shaping.Right, Panels: worked.TinyFront()}
+	w, err := order.Arrange(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	before := w.Clone()
+	o.Panels[1].Name, o.Panels[1].Left[0].Row = "yoke", 8
+	if diff := cmp.Diff(before, w); diff != "" {
+		t.Errorf("changed with its outline (-before +after):\n%s", diff)
 	}
 }

@@ -19,6 +19,17 @@ const (
 	BoundOff
 )
 
+// String returns "on waste" or "bound off".
+func (e Ending) String() string {
+	switch e {
+	case OnWaste:
+		return "on waste"
+	case BoundOff:
+		return "bound off"
+	}
+	return fmt.Sprintf("Ending(%d)", uint8(e))
+}
+
 // Outline is a piece as it is to be planned.
 type Outline struct {
 	Name     string
@@ -45,7 +56,7 @@ var ErrOrder = errors.New("no order of work")
 // Error says what in an outline cannot be worked and what would.
 type Error struct {
 	Piece, Panel string
-	Row          int          // 0 if it concerns no row
+	Row          int          // of the piece, from 1; 0 if it concerns no row
 	Edge         shaping.Side // the zero value if it concerns no edge
 	Reason       string
 	Err          error // the cause, or nil
