@@ -122,6 +122,25 @@ func formOfAction(a shaping.Action) actionForm {
 	return form
 }
 
+// lacking says what an action needs that it does not have, "" if it has everything.
+func lacking(a shaping.Action) string {
+	switch {
+	case a.Do == shaping.DoCarriage:
+		if a.Side == 0 {
+			return "it needs a side"
+		}
+	case a.Do == shaping.DoCounter:
+		if a.Counter < 0 || a.Counter > shaping.MaxRows {
+			return fmt.Sprintf("a reading from 0 to %d", shaping.MaxRows)
+		}
+	case a.Needles.IsEmpty() || !a.Needles.IsValid():
+		return "it needs needles, the first never right of the last"
+	case a.Do == shaping.DoShift && a.Toward == 0:
+		return "it needs a side to shift toward"
+	}
+	return ""
+}
+
 // action returns what the form says.
 func (f actionForm) action() shaping.Action {
 	a := shaping.Action{

@@ -7,6 +7,7 @@ import (
 
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
+	"github.com/shopspring/decimal"
 )
 
 // planForm has the keys of a plan.
@@ -89,11 +90,28 @@ func Write(w io.Writer, p Plan) error {
 	if len(text) > MaxBytes {
 		return sealed(tooLong(fmt.Sprintf("of %d bytes", len(text))), ErrPlan)
 	}
+	if err := form.readBack(); err != nil {
+		return err
+	}
 	return write(w, text)
 }
 
-// check refuses what [Parse] would, short of what the values themselves refuse
-// when they are written.
+// readBack reads everything but the rows, which were checked one by one: they are most of the
+// document, and reading takes longer than writing.
+func (p planForm) readBack() error {
+	p.Pieces = slices.Clone(p.Pieces)
+	for i := range p.Pieces {
+		p.Pieces[i].Rows = []rowForm{}
+	}
+	text, err := marshal(p)
+	if err == nil {
+		_, err = Parse(text)
+	}
+	return err
+}
+
+// check refuses what would not be known by its place once it is written, or takes long to
+// write; [Write] reads back what it writes.
 func (p Plan) check() error {
 	if err := checkTitle(p.Title); err != nil {
 		return err
@@ -126,10 +144,23 @@ func (p Piece) check(path string) error {
 		}
 		sizes[size.Name] = true
 	}
-	for i, row := range p.Work.Rows {
-		if row.Row < 1 || row.Row > shaping.MaxRows {
-			return fault(fmt.Sprintf("%s.rows[%d].row", path, i), fmt.Sprint(row.Row), fmt.Sprintf("1 to %d", shaping.MaxRows), nil)
+	for i, warning := range p.Warnings {
+		if err := checkText(fmt.Sprintf("%s.warnings[%d]", path, i), warning); err != nil {
+			return err
 		}
+	}
+	for i, edge := range p.Edges {
+		if err := checkText(fmt.Sprintf("%s.edges[%d]", path, i), edge.Name+edge.Path+edge.Words); err != nil {
+			return err
+		}
+		for name, area := range map[string]decimal.Decimal{"area": edge.Area, "floor": edge.Floor} {
+			if e := area.Exponent(); e < -mostPlaces || e > mostPlaces {
+				return fault(fmt.Sprintf("%s.edges[%d].%s", path, i, name), "with too many digits", fmt.Sprintf("at most %d places", mostPlaces), nil)
+			}
+		}
+	}
+	if n := len(p.Work.Rows); n > shaping.MaxRows {
+		return fault(path+".rows", fmt.Sprintf("%d of them", n), fmt.Sprintf("at most %d", shaping.MaxRows), nil)
 	}
 	return nil
 }

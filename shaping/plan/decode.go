@@ -143,7 +143,10 @@ func decodeWhole(n *node, bounds within) (int, error) {
 	return whole, nil
 }
 
-var decimalNumber = regexp.MustCompile(`^[0-9]{1,20}(\.[0-9]{1,20})?$`)
+// mostPlaces bounds the digits of a decimal on either side of the point.
+const mostPlaces = 20
+
+var decimalNumber = regexp.MustCompile(fmt.Sprintf(`^[0-9]{1,%[1]d}(\.[0-9]{1,%[1]d})?$`, mostPlaces))
 
 // decodeDecimal reads a decimal of zero or more from a text or a number.
 func decodeDecimal(n *node, d *decimal.Decimal) error {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/walewise/gauge"
@@ -13,7 +14,8 @@ import (
 const PlanFormat = "walewise-plan/1"
 
 // Plan is how the pieces of a garment are knitted. Treat it as a value: what it
-// holds is shared.
+// holds is shared. Its document is what [Write] writes and [Read] reads, not what package
+// encoding/json makes of it.
 type Plan struct {
 	Title string
 
@@ -52,12 +54,12 @@ type Edge struct {
 	Name      string // such as "neck"
 	Panel     string
 	Side      shaping.Side
-	Path      string // SVG path data in millimetres
-	Stitches  int
-	Rows      int
+	Path      string          // SVG path data in millimetres
+	Stitches  int             // stitches that go; less than 0 if they come
+	Rows      int             // rows of the edge
 	Area      decimal.Decimal // between drawing and steps, in cm2
 	Floor     decimal.Decimal // the part of it that no steps can avoid, in cm2
-	Deviation gauge.Length    // the greatest, at any row
+	Deviation gauge.Length    // the greatest of the steps from the drawing, at any row
 	Phrases   []shaping.Phrase
 	Words     string
 }
@@ -78,7 +80,7 @@ func From(pieces ...garment.Piece) Plan {
 }
 
 func fromPiece(p garment.Piece) Piece {
-	made := Piece{Work: p.Work, Warnings: p.Warnings}
+	made := Piece{Work: p.Work.Clone(), Warnings: slices.Clone(p.Warnings)}
 	for _, s := range p.Sizes {
 		made.Sizes = append(made.Sizes, Size{
 			Name: s.Name, Asked: s.Asked, Knitted: hundredths(s.Knitted), PlusMinus: hundredths(s.PlusMinus),

@@ -143,6 +143,12 @@ func TestWriteRefuses(t *testing.T) {
 		{"two fronts", func(p *plan.Plan) { p.Pieces = append(p.Pieces, p.Pieces[0]) }, `pieces[1].name "front": an earlier piece has this name`},
 		{"long title", func(p *plan.Plan) { p.Title = strings.Repeat("a", 201) }, `title of 201 characters: at most 200`},
 		{"row beyond the last", func(p *plan.Plan) { p.Pieces[0].Work.Rows[3].Row = shaping.MaxRows + 1 }, `pieces[0].rows[3].row 5001: 1 to 5000`},
+		{"phrase without end", func(p *plan.Plan) {
+			p.Pieces[0].Edges = []plan.Edge{{Name: "neck", Panel: shaping.Body, Side: shaping.Left, Phrases: []shaping.Phrase{{From: 1, Every: 1, Stitches: -1, Times: 1 << 30}}}}
+		}, `pieces[0].edges[0].phrases[0].times 1073741824: write a whole number from 1 to 5000`},
+		{"area of many digits", func(p *plan.Plan) { p.Pieces[0].Edges = []plan.Edge{{Area: decimal.New(1, 1<<30)}} }, `pieces[0].edges[0].area with too many digits: at most 20 places`},
+		{"floor of many places", func(p *plan.Plan) { p.Pieces[0].Edges = []plan.Edge{{Floor: decimal.New(1, -1<<30)}} }, `pieces[0].edges[0].floor with too many digits: at most 20 places`},
+		{"panel that there is not", func(p *plan.Plan) { p.Pieces[0].Work.Rows[0].Panel = "trunk" }, `pieces[0].rows[0].panel "trunk": one of body, right half, left half`},
 		{"no place", func(p *plan.Plan) { p.Pieces[0].Work.Place = 0 }, `document: place 0: one of bed, hand`},
 		{"row without needles", func(p *plan.Plan) { p.Pieces[0].Work.Rows[0].Knit = shaping.Span{} }, `document: needle 0: L1 to L1000 or R1 to R1000`},
 		{"field that is not used", func(p *plan.Plan) { p.Pieces[0].Work.Rows[6].Before[0].Separate = true }, `pieces[0].rows[6].before[0] hold L2-R2 with separate yarn: the action has a field that it does not use`},
@@ -298,4 +304,22 @@ func FuzzParsePlan(f *testing.F) {
 		}
 		rewritePlan(t, p)
 	})
+}
+
+// A plan shares nothing with the piece that it is of.
+func TestFromCopies(t *testing.T) {
+	spec, err := plan.ParseSpec([]byte(least))
+	if err != nil {
+		t.Fatal(err)
+	}
+	front, err := garment.Front(spec)
+	if err != nil {
+		t.Fatal(err)
+	}
+	front.Warnings = []string{"as it was"}
+	p := plan.From(front)
+	p.Pieces[0].Work.Rows[0].Row, p.Pieces[0].Work.Panels[0].Name, p.Pieces[0].Warnings[0] = 99, "yoke", "changed"
+	if front.Work.Rows[0].Row != 1 || front.Work.Panels[0].Name != shaping.Body || front.Warnings[0] != "as it was" {
+		t.Error("the piece changed with its plan")
+	}
 }

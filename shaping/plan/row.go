@@ -2,6 +2,8 @@ package plan
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"example.com/walewise/shaping"
 )
@@ -38,8 +40,17 @@ func (r *run) readNode(n *node) error {
 	return checkSpan(n.items[0], shaping.Span{First: r[0], Last: r[1]})
 }
 
-// formOfRow returns the form of a row, which stands at path.
+// formOfRow returns the form of a row, which stands at path. It refuses what could not be read
+// back, short of what the values themselves refuse when they are written.
 func formOfRow(r shaping.Row, path string) (rowForm, error) {
+	switch {
+	case r.Row < 1 || r.Row > shaping.MaxRows:
+		return rowForm{}, fault(path+".row", fmt.Sprint(r.Row), fmt.Sprintf("1 to %d", shaping.MaxRows), nil)
+	case !slices.Contains(panelNames, r.Panel):
+		return rowForm{}, fault(path+".panel", quoted(r.Panel), "one of "+strings.Join(panelNames, ", "), nil)
+	case r.Knit.First.IsValid() && r.Knit.Last.IsValid() && !r.Knit.IsValid():
+		return rowForm{}, fault(path+".knit", fmt.Sprint(r.Knit), "the first needle is never right of the last", nil)
+	}
 	form := rowForm{Row: r.Row, Panel: panelName(r.Panel), From: r.From, Knit: []run{{r.Knit.First, r.Knit.Last}}}
 	var err error
 	if form.Before, err = actions(r.Before, path+".before"); err != nil {
@@ -55,6 +66,9 @@ func actions(list []shaping.Action, path string) ([]action, error) {
 	for i, a := range list {
 		if said := formOfAction(a).action(); said != a {
 			return nil, fault(fmt.Sprintf("%s[%d]", path, i), a.String(), "the action has a field that it does not use", nil)
+		}
+		if why := lacking(a); why != "" {
+			return nil, fault(fmt.Sprintf("%s[%d]", path, i), a.String(), why, nil)
 		}
 		made = append(made, action(a))
 	}

@@ -29,6 +29,14 @@ func checkTitle(title string) error {
 	if length := utf8.RuneCountInString(title); length > MaxTitle {
 		return fault("title", fmt.Sprintf("of %d characters", length), fmt.Sprintf("at most %d", MaxTitle), nil)
 	}
+	return checkText("title", title)
+}
+
+// checkText refuses what would be another text once it is written and read.
+func checkText(path, text string) error {
+	if !utf8.ValidString(text) {
+		return fault(path, quoted(text), "not UTF-8", nil)
+	}
 	return nil
 }
 
