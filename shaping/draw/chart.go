@@ -18,8 +18,8 @@ import (
 // the row), and the names of the needles. It returns the first error of w, and [ErrPiece]
 // for a piece that was not planned and knitted, or if there is none.
 func Chart(w io.Writer, look Look, pieces ...garment.Piece) error {
-	if !garment.Made(pieces...) {
-		return ErrPiece
+	if err := look.check(pieces); err != nil {
+		return err
 	}
 	var charts []*chart
 	height := svgw.Number(0)

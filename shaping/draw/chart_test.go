@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"cmp"
 	"fmt"
+	"io"
 	"slices"
 	"strconv"
 	"strings"
@@ -508,4 +509,37 @@ func (f *failing) Write(b []byte) (int, error) {
 		return 0, errFull
 	}
 	return len(b), nil
+}
+
+// A look that cannot be is refused by name, and so is a piece that was changed since it was
+// knitted.
+func TestPicturesRefuse(t *testing.T) {
+	front, err := garment.Front(demo(t, "frontpiece"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	longer, ungauged := front, front
+	longer.Work = front.Work.Clone()
+	longer.Work.Rows[3].Knit = shaping.Span{First: -1_000_000, Last: 1_000_000}
+	ungauged.Gauge = gauge.Gauge{}
+	for _, c := range []struct {
+		why   string
+		look  draw.Look
+		piece garment.Piece
+		want  error
+	}{
+		{"no such facing", draw.Look{Facing: 9}, front, draw.ErrLook},
+		{"an ID with a quote", draw.Look{ID: `"><script>`}, front, draw.ErrLook},
+		{"an ID with a blank", draw.Look{ID: "front 1"}, front, draw.ErrLook},
+		{"an ID", draw.Look{ID: "front-1"}, front, nil},
+		{"other rows", draw.Look{}, longer, draw.ErrPiece},
+		{"no gauge", draw.Look{}, ungauged, draw.ErrPiece},
+	} {
+		for what, write := range map[string]func(io.Writer, draw.Look, ...garment.Piece) error{"chart": draw.Chart, "schematic": draw.Schematic} {
+			var svg bytes.Buffer
+			if err := write(&svg, c.look, c.piece); err != c.want || (svg.Len() > 0) != (c.want == nil) {
+				t.Errorf("%s, %s: error %v, %d bytes", what, c.why, err, svg.Len())
+			}
+		}
+	}
 }

@@ -2,8 +2,10 @@ package draw
 
 import (
 	"errors"
+	"regexp"
 
 	"example.com/walewise/shaping"
+	"example.com/walewise/shaping/garment"
 )
 
 // Look is how a picture is made. The zero value shows pieces as the knitter sees them,
@@ -26,5 +28,24 @@ type Look struct {
 	sized bool // has its size in millimetres, on a page of HTML too
 }
 
-// ErrPiece is returned for a piece that package garment has not made.
-var ErrPiece = errors.New("draw: the piece was not planned and knitted: make it with package garment")
+// Errors of pictures.
+var (
+	// ErrPiece: package garment has not made the piece, or it was changed since.
+	ErrPiece = errors.New("draw: the piece was not planned and knitted: make it with package garment")
+	// ErrLook: the look asks for no side of the fabric that there is, or its ID has other
+	// characters than letters, digits and hyphens.
+	ErrLook = errors.New("draw: no such look: a facing is purl or knit, an ID has letters, digits and hyphens")
+)
+
+// check refuses what cannot be shown.
+func (l Look) check(pieces []garment.Piece) error {
+	switch {
+	case !garment.Made(pieces...):
+		return ErrPiece
+	case l.Facing != 0 && !l.Facing.IsValid() || !idPattern.MatchString(l.ID):
+		return ErrLook
+	}
+	return nil
+}
+
+var idPattern = regexp.MustCompile(`^[A-Za-z0-9-]*$`)

@@ -16,8 +16,8 @@ import (
 // such as two sleeves, are drawn once. It returns the first error of w, and [ErrPiece] for a
 // piece that was not planned and knitted, or if there is none.
 func Schematic(w io.Writer, look Look, pieces ...garment.Piece) error {
-	if !garment.Made(pieces...) {
-		return ErrPiece
+	if err := look.check(pieces); err != nil {
+		return err
 	}
 	p := layOut(look, grouped(pieces))
 	s := look.begin(w, "schematic", p.width, p.height, pieces, "Schematic", p.says)

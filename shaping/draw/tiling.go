@@ -29,6 +29,8 @@ const overlap svgw.Number = 15_000
 var (
 	// ErrPaper: the paper is none of the sizes.
 	ErrPaper = errors.New("draw: no such paper: A4 and Letter are known")
+	// ErrAlike: the pieces have not one outline.
+	ErrAlike = errors.New("draw: the pieces do not come off the needles alike: tile them one by one")
 	// ErrSheet: the tiling has no such sheet.
 	ErrSheet = errors.New("draw: no such sheet")
 )
@@ -36,13 +38,15 @@ var (
 // Tile parts the outline of pieces that are alike, see [Alike], into sheets. It is the outline
 // of the whole cloth, since a piece is blocked before it is sewn; the seam is a line within it.
 // It returns [ErrPiece] for a piece that was not planned and knitted, and if there is none,
-// and [ErrPaper].
+// [ErrPaper] and [ErrAlike].
 func Tile(paper Paper, alike ...garment.Piece) (Tiling, error) {
 	switch {
 	case !garment.Made(alike...):
 		return Tiling{}, ErrPiece
 	case !paper.IsValid():
 		return Tiling{}, ErrPaper
+	case len(Alike(alike...)) > 1:
+		return Tiling{}, ErrAlike
 	}
 	o := drawn(alike[0]).blocked()
 	t := Tiling{pieces: slices.Clone(alike), paper: paper, points: o.points()}

@@ -121,6 +121,13 @@ func TestTileRefuses(t *testing.T) {
 	if _, err := draw.Tile(draw.Paper(7), front); err != draw.ErrPaper {
 		t.Errorf("no paper: error %v", err)
 	}
+	back, err := garment.Back(demo(t, "pullover"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := draw.Tile(draw.A4, front, back); err != draw.ErrAlike {
+		t.Errorf("front and back: error %v", err)
+	}
 	tiling, err := draw.Tile(draw.Letter, front)
 	if err != nil {
 		t.Fatal(err)

@@ -22,7 +22,7 @@ type Change struct {
 // garment that has no such number.
 type Figure struct {
 	Given   bool
-	Count   int             // 0 for what is a length only
+	Count   int             // of what Counted says; 0 for what is a length only
 	Counted string          // "stitches", "rows", "needles", "loops", or empty
 	Length  gauge.Length    // as it will be knitted; 0 for what is a count only
 	Grams   decimal.Decimal // of yarn, and

@@ -25,7 +25,7 @@ type Check struct {
 // Measured is one side of a check.
 type Measured struct {
 	Of      string // such as "front's right half"
-	Count   int    // 0 for what is a length only
+	Count   int    // of what Counted says; 0 for what is a length only
 	Counted string // "stitches", "rows", "needles", or empty
 	Length  gauge.Length
 }

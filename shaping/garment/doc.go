@@ -2,16 +2,15 @@
 // and rows together, traces the drawn edges, has the rows ordered, and has every
 // piece knitted by the judge of package bed before it hands it out.
 //
+//	spec, err := plan.ReadSpec(file)
+//	if err != nil {
+//		return err // names the key
+//	}
 //	jumper, err := garment.Pieces(spec)
 //	if err != nil {
 //		return err // names the field, what was given and what would work
 //	}
-//	for _, piece := range jumper.Pieces {
-//		fmt.Println(piece.Name(), piece.Cloth.Ledger())
-//	}
-//	for _, check := range jumper.Failed() {
-//		fmt.Println(check.Says)
-//	}
+//	return sheet.WriteSet(os.Stdout, jumper) // the instructions; see also plan.Write
 //
 // [Front], [Fronts], [Back] and [Sleeve] make single pieces, and [GoOn] the rest of one that
 // is begun.
@@ -117,8 +116,19 @@
 //
 // # Errors
 //
-// An [*Error] names the field of the spec, the rule that blocks it, and what works. A
-// refusal by the judge, which would be a fault of this library, is returned as it is.
+// An [*Error] names the field of the spec, the rule that blocks it, and what works. It wraps
+// [ErrSpec], [ErrFit], [ErrBed], [ErrCheck] or, of GoOn, [ErrBegun]. A refusal by the judge,
+// which would be a fault of this library, is returned as it is. A size that differs from what
+// was asked is no error, nor is a warning.
+//
+// # Complexity
+//
+// Most of the time goes into tracing the edges, see package curve, and what costs most is a
+// set-in cap, which is traced at one height after the other until one fits the armhole: about
+// half of a jumper. At 22 stitches and 30 rows to 10 cm a front takes less than half a
+// millisecond, a jumper two or three and less than a megabyte. It is more at a finer gauge,
+// a tenth of a second at four times as many stitches and rows. Ordering and knitting are
+// linear in the loops.
 //
 // # What it does not do
 //

@@ -19,10 +19,10 @@ type Heights struct {
 	Cap      int // underarm to the top of a sleeve's cap
 }
 
-// Top returns the height at the neck point, and of a sleeve its whole height.
+// Top returns the height at the neck point, and of a sleeve its whole height, in rows.
 func (h Heights) Top() int { return h.Underarm + h.Armhole + h.Drop + h.Cap }
 
-// Tip returns the height at the outer end of the shoulder.
+// Tip returns the height at the outer end of the shoulder, in rows.
 func (h Heights) Tip() int { return h.Underarm + h.Armhole }
 
 // NeckStart returns the counter reading where the neck begins.

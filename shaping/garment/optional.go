@@ -26,6 +26,14 @@ func (o Optional) Or(def gauge.Length) gauge.Length {
 // Equal reports whether both are left open, or both are the same length.
 func (o Optional) Equal(p Optional) bool { return o.given == p.given && o.length.Equal(p.length) }
 
+// String returns the length, or "left open".
+func (o Optional) String() string {
+	if !o.given {
+		return "left open"
+	}
+	return o.length.String()
+}
+
 // MarshalText returns the text of the length; it returns an error for one left open,
 // which has none: a document leaves it out.
 func (o Optional) MarshalText() ([]byte, error) {

@@ -44,13 +44,13 @@ type Part struct {
 	// Length is that of the line through the middles of the steps; below straight rows a slope
 	// ends at the middle of the last stitch of its last step.
 	Length   gauge.Length
-	Rows     int // that it runs along
-	Stitches int // that it runs along
-	Steps    int // of a slope
-	Live     int // of its stitches; each is picked up as it is
+	Rows     int // rows that it runs along
+	Stitches int // stitches that it runs along
+	Steps    int // steps of a slope
+	Live     int // live ones of its stitches; each is picked up as it is
 
-	Wanted  gauge.Count  // what its length and its stitches ask for; of two sides that are made equal the mean
-	Count   int          // picked up
+	Wanted  gauge.Count  // stitches that its length and its stitches ask for; of two sides that are made equal the mean
+	Count   int          // stitches picked up
 	Needles shaping.Span // on which it hangs; none in the hand
 	Phrase  string       // how Count is spread, in the order in which it is picked up, such as "3 in every 4 rows"
 

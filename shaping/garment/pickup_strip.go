@@ -14,9 +14,9 @@ type Strip struct {
 	// opened front "fronts and back", or "right front", "back" and "left front", and where a
 	// vee's front edges are apart as well "right front edge" and "left front edge".
 	Name     string
-	Parts    []Part // on the bed from left to right, in the hand in the order in which they are picked up
-	Stitches int    // in all
-	Wanted   gauge.Count
+	Parts    []Part       // on the bed from left to right, in the hand in the order in which they are picked up
+	Stitches int          // picked up in all
+	Wanted   gauge.Count  // stitches that its parts ask for
 	Needles  shaping.Span // on the bed, about its middle; none in the hand
 }
 

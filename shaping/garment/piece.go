@@ -1,6 +1,8 @@
 package garment
 
 import (
+	"slices"
+
 	"example.com/walewise/gauge"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/bed"
@@ -24,15 +26,33 @@ type Piece struct {
 	Warnings    []string // what the knitter should know before starting, one sentence each
 }
 
-// Made reports whether there are pieces and all of them were planned and knitted by this
-// package; the zero Piece was not.
+// Made reports whether there are pieces and all of them are as this package planned and
+// knitted them: it knits them once more. The zero Piece is not, nor is one whose work or
+// gauge was changed.
 func Made(pieces ...Piece) bool {
 	for _, p := range pieces {
-		if rows := len(p.Work.Rows); rows == 0 || len(p.Work.Panels) == 0 || p.Cloth.Rows() != rows {
+		cloth, err := bed.Knit(p.Work)
+		if err != nil || !cloth.Equal(p.Cloth) || p.Gauge.IsZero() {
 			return false
 		}
 	}
 	return len(pieces) > 0
+}
+
+// clone returns a copy that shares nothing that can be changed.
+func (p Piece) clone() Piece {
+	p.Work, p.Spec = p.Work.Clone(), p.Spec.Clone()
+	p.Sizes, p.Edges, p.Warnings = slices.Clone(p.Sizes), slices.Clone(p.Edges), slices.Clone(p.Warnings)
+	return p
+}
+
+// Size returns the size of that name; ok is false if there is none. See [Size.Name].
+func (p Piece) Size(name string) (s Size, ok bool) {
+	i := slices.IndexFunc(p.Sizes, func(s Size) bool { return s.Name == name })
+	if i < 0 {
+		return Size{}, false
+	}
+	return p.Sizes[i], true
 }
 
 // Name returns the name of the piece, such as "front".
@@ -91,12 +111,12 @@ type Edge struct {
 	Name      string // such as NeckEdge
 	Panel     string // where its first step lies
 	Side      shaping.Side
-	Path      string // SVG path data in millimetres, in the box of whole stitches and rows
-	Stitches  int    // that go, with negative steps; less than 0 if they come. At a shoulder the last group is no step.
-	Rows      int
+	Path      string           // SVG path data in millimetres, in the box of whole stitches and rows
+	Stitches  int              // stitches that go, with negative steps; less than 0 if they come. At a shoulder the last group is no step.
+	Rows      int              // rows of the edge, from FirstRow on
 	FirstRow  int              // the row of the piece that is row 1 of the schedule
 	Schedule  shaping.Schedule // rows count from 1 at FirstRow
 	Area      float64          // between drawing and staircase, cm2
 	Floor     float64          // what no staircase can do without, cm2
-	Deviation gauge.Length     // the greatest, at any row
+	Deviation gauge.Length     // the greatest of the staircase from the drawing, at any row
 }

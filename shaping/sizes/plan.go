@@ -29,6 +29,7 @@ func Plan(style Style, bodies []Body) (Range, error) {
 	if err := Check(bodies); err != nil {
 		return Range{}, err
 	}
+	style.Spec = style.Spec.Clone()
 	r := Range{Style: style}
 	for _, b := range bodies {
 		spec, filled, err := style.For(b)
@@ -44,9 +45,11 @@ func Plan(style Style, bodies []Body) (Range, error) {
 	return r, nil
 }
 
-// Slice returns the sizes from one to before another, counted from 0; it panics as slicing
-// does if there are no such sizes.
-func (r Range) Slice(from, to int) Range { return Range{r.Style, r.Sizes[from:to]} }
+// Slice returns the sizes from one to before another, counted from 0, as far as there are such.
+func (r Range) Slice(from, to int) Range {
+	to = min(max(to, 0), len(r.Sizes))
+	return Range{r.Style, r.Sizes[min(max(from, 0), to):to]}
+}
 
 // Names returns the names of the sizes.
 func (r Range) Names() []string {

@@ -1,6 +1,10 @@
 package sizes
 
-import "example.com/walewise/shaping"
+import (
+	"slices"
+
+	"example.com/walewise/shaping"
+)
 
 // Words says the steps of one edge for sizes that follow each other.
 type Words struct {
@@ -18,7 +22,7 @@ type Words struct {
 type Line struct {
 	Method      shaping.Method
 	Stitches    []int // less than 0 if they go
-	Every, Then []int // 0 where a single step begins and needs no distance
+	Every, Then []int // rows; 0 where a single step begins and needs no distance
 	Times       []int
 }
 
@@ -26,12 +30,12 @@ type Line struct {
 func (w Words) Has(size int) bool { return w.From <= size && size < w.To }
 
 // Steps returns the steps that the words say for a size, in rows of the piece; none for a
-// size that they are not said for.
+// size that they are not said for, or for which a value is missing.
 func (w Words) Steps(size int) shaping.Schedule {
-	if !w.Has(size) {
+	k := size - w.From
+	if !w.Has(size) || k >= len(w.Rows) || slices.ContainsFunc(w.Lines, func(l Line) bool { return !l.has(k) }) {
 		return nil
 	}
-	k := size - w.From
 	var steps shaping.Schedule
 	for _, l := range w.Lines {
 		turns := [2]int{l.Every[k], l.Every[k]}
@@ -43,7 +47,7 @@ func (w Words) Steps(size int) shaping.Schedule {
 		if len(steps) == 0 {
 			before = 1
 		}
-		for n := range l.Times[k] {
+		for n := range min(l.Times[k], shaping.MaxRows-len(steps)) {
 			row := w.Rows[k]
 			if len(steps) > 0 {
 				row = steps[len(steps)-1].Row + turns[(n+before)%2]
@@ -52,6 +56,11 @@ func (w Words) Steps(size int) shaping.Schedule {
 		}
 	}
 	return steps
+}
+
+// has reports whether the line has all values of the k-th of its sizes.
+func (l Line) has(k int) bool {
+	return k < min(len(l.Stitches), len(l.Every), len(l.Then), len(l.Times))
 }
 
 // sayAll says schedules, one of each size, for as many sizes at a time as have words in
