@@ -8,7 +8,8 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"strings"
+
+	"example.com/walewise/internal/oneline"
 )
 
 // ErrUsage says that the command line was wrong and that this has been printed.
@@ -31,15 +32,23 @@ func Main(name string, run func(args []string, stdin io.Reader, stdout, stderr i
 	}
 }
 
-// OneLine returns the text of an error without line ends.
-func OneLine(err error) string { return strings.Join(strings.Fields(err.Error()), " ") }
+// OneLine returns the text of an error in one line of characters that can be printed. Where
+// it repeats something endless that was given, its middle is left out.
+func OneLine(err error) string {
+	const most = 1000
+	text := []rune(oneline.Of(err.Error()))
+	if n := len(text); n > most {
+		return string(text[:most/2]) + " ... " + string(text[n-most/2:])
+	}
+	return string(text)
+}
 
-// Flags returns a set of flags that prints the usage and the flags to stderr.
+// Flags returns a set of flags that answers -h with the usage and the flags, on stderr.
 func Flags(name, usage string, stderr io.Writer) *flag.FlagSet {
 	flags := flag.NewFlagSet(name, flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	flags.Usage = func() {
-		fmt.Fprint(stderr, usage)
+		fmt.Fprint(flags.Output(), usage)
 		flags.PrintDefaults()
 	}
 	return flags
@@ -47,15 +56,23 @@ func Flags(name, usage string, stderr io.Writer) *flag.FlagSet {
 
 // Parse reads the arguments. Problem says in a line what is wrong with what was read and
 // with the arguments that are no flags, nothing if all is well. It returns ErrHelp or
-// ErrUsage, after what is wrong was printed.
+// ErrUsage, after the usage or what is wrong was printed.
 func Parse(flags *flag.FlagSet, args []string, problem func(rest []string) string) error {
-	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
+	stderr := flags.Output()
+	flags.SetOutput(io.Discard) // the whole usage would hide what is wrong
+	err := flags.Parse(args)
+	flags.SetOutput(stderr)
+	if errors.Is(err, flag.ErrHelp) {
+		flags.Usage()
 		return ErrHelp
-	} else if err != nil {
-		return ErrUsage
 	}
-	if wrong := problem(flags.Args()); wrong != "" {
-		fmt.Fprintf(flags.Output(), "%s: %s\n", flags.Name(), wrong)
+	if err != nil {
+		err = fmt.Errorf("%w (-h lists the flags)", err)
+	} else if wrong := problem(flags.Args()); wrong != "" {
+		err = errors.New(wrong)
+	}
+	if err != nil {
+		fmt.Fprintf(stderr, "%s: %s\n", flags.Name(), OneLine(err))
 		return ErrUsage
 	}
 	return nil
