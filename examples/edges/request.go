@@ -26,6 +26,7 @@ func read(text []byte) (request, error) {
 	var drawn *shape
 	gauged := false
 	s.object("",
+		field{"format", func(at string) { s.version(at) }},
 		field{"id", func(at string) { q.id = s.id(at) }},
 		field{"path", func(at string) {
 			data := s.text(at, "path data in quotes, such as \"M 0 240 L 120 0\"")
@@ -57,6 +58,17 @@ func read(text []byte) (request, error) {
 		q.edge, err = drawn.edge()
 	}
 	return q, err
+}
+
+// format is the version of requests that are read here, and of the answers to them.
+const format = "walewise-edge-request/1"
+
+// version reads the format, which may be left out.
+func (s *source) version(place string) {
+	const want = "\"" + format + "\" is read here; it may be left out"
+	if text := s.text(place, want); text != format {
+		s.fail(place, quoted(text), want)
+	}
 }
 
 // id reads a text or a number as it is written.
