@@ -20,6 +20,8 @@ func TestNewLimits(t *testing.T) {
 		{"most", number("200"), number("300"), length("10 cm"), ""},
 		{"fewest to the inch", number("0.254"), number("0.254"), length("1 in"), ""},
 		{"most to the inch", number("50.8"), number("76.2"), length("1 in"), ""},
+		{"counted over 1000 m", number("1000000"), number("1000000"), length("100000 cm"), ""},
+		{"counted over 1000 m and one more", number("1000001"), number("1000000"), length("100000 cm"), "stitches"},
 		{"too few stitches", number("0.999"), number("1"), length("10 cm"), "stitches"},
 		{"too many stitches", number("200.001"), number("1"), length("10 cm"), "stitches"},
 		{"too few rows", number("1"), number("0.999"), length("10 cm"), "rows"},

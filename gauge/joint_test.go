@@ -92,6 +92,20 @@ func TestRoundTogetherRefuses(t *testing.T) {
 	}
 }
 
+// The bounds themselves are allowed.
+func TestRoundTogetherAtItsBounds(t *testing.T) {
+	for _, total := range []int{1_000_000, -1_000_000} {
+		got, err := gauge.RoundTogether(total, []gauge.Part{{Want: gauge.Whole(total), Least: math.MinInt32}})
+		if err != nil || got[0].Whole != total {
+			t.Errorf("%d: got %v, %v", total, got, err)
+		}
+	}
+	sixteen := make([]gauge.Part, 16)
+	if _, err := gauge.RoundTogether(0, sixteen); err != nil {
+		t.Error(err)
+	}
+}
+
 // 16 parts are many choices, and still few sums.
 func TestRoundTogetherManyParts(t *testing.T) {
 	var parts []gauge.Part

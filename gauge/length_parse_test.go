@@ -141,6 +141,8 @@ func TestParseLengthMessages(t *testing.T) {
 		{"-9,25in", `length "-9,25in": write the decimal point as ".": -9.25in`},
 		{"23,5", `length "23,5": write the decimal point as ".": 23.5 cm, 23.5 mm or 23.5 in`},
 		{"23.5", `length "23.5": the unit is missing: 23.5 cm, 23.5 mm or 23.5 in`},
+		{"9", `length "9": the unit is missing: 9 cm, 9 mm or 9 in`},
+		{"0", `length "0": the unit is missing: 0 cm, 0 mm or 0 in`},
 		{"9 1/4", `length "9 1/4": the unit is missing: 9 1/4 cm, 9 1/4 mm or 9 1/4 in`},
 		{"23 m", `length "23 m": the unit is not mm, cm or in: 23.5 cm, 235 mm or 9 1/4 in`},
 		{"1/3 in", `length "1/3 in": this fraction has no exact decimal value: halves, quarters, eighths, fifths or tenths, or a decimal such as 0.333 in`},

@@ -83,6 +83,7 @@ func TestLengthFormat(t *testing.T) {
 		{"5 cm", gauge.Centimetre, -3, "5 cm"},
 		{"5 cm", gauge.Centimetre, 100, "5.000000000 cm"},
 		{"5 cm", gauge.Unit(9), 0, "5 cm"},
+		{"5 cm", gauge.Inch + 1, 0, "5 cm"},
 	} {
 		if got := length(c.text).Format(c.unit, c.places); got != c.want {
 			t.Errorf("%s in %v with %d places: got %q, want %q", c.text, c.unit, c.places, got, c.want)

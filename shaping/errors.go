@@ -38,7 +38,7 @@ func syntaxError(what, given, want string) error {
 	return &Error{What: what, Given: fmt.Sprintf("%q", given), Want: want, Err: ErrSyntax}
 }
 
-func rangeError(what string, given int, want string) error {
+func rangeError(what string, given any, want string) error {
 	return &Error{What: what, Given: fmt.Sprint(given), Want: want, Err: ErrRange}
 }
 

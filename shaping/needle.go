@@ -89,7 +89,7 @@ func ParseNeedle(s string) (Needle, error) {
 		return 0, syntaxError("needle", s, want)
 	}
 	if number < 1 || number > MaxNeedle {
-		return 0, rangeError("needle "+s[:1], number, fmt.Sprintf("needles are numbered 1 to %d on each side; there is no needle 0", MaxNeedle))
+		return 0, rangeError("needle", s, fmt.Sprintf("needles are numbered 1 to %d on each side; there is no needle 0", MaxNeedle))
 	}
 	if s[0] == 'L' {
 		return L(number), nil

@@ -44,6 +44,9 @@ func TestNeedleIndexAgreesWithTheBed(t *testing.T) {
 }
 
 func TestNoNeedleIsNotANeedle(t *testing.T) {
+	if !shaping.L(shaping.MaxNeedle).IsValid() || !shaping.R(shaping.MaxNeedle).IsValid() {
+		t.Error("the outermost needles are none")
+	}
 	var none shaping.Needle
 	if none.IsValid() || none.Toward(shaping.Right, 3) != 0 || shaping.Centred(10).Contains(none) {
 		t.Error("the zero value passes for a needle")

@@ -171,3 +171,16 @@ func TestRulesForNothing(t *testing.T) {
 		}
 	}
 }
+
+func TestLargerStepsEndAtARow(t *testing.T) {
+	rules := shaping.Rules{Every: 2, Apart: 2, Most: 4, SeveralUntil: 5}
+	for row, want := range map[int]int{3: 4, 5: 4, 7: 1} {
+		if _, most := rules.SizesAt(row, 20); most != want {
+			t.Errorf("row %d: %d stitches at once, want %d", row, most, want)
+		}
+	}
+	rules.Every = 1_000_000
+	if err := rules.Validate(); err != nil {
+		t.Error(err)
+	}
+}

@@ -248,3 +248,16 @@ func TestExpansionsAreBounded(t *testing.T) {
 		t.Errorf("%d rows", len(rows))
 	}
 }
+
+// Of several ways to say a schedule in as few phrases, that with the longest first phrase is
+// taken: here 2 and 4 rows in turn could also end a step sooner.
+func TestFirstPhraseIsLongest(t *testing.T) {
+	var steps shaping.Schedule
+	for _, row := range []int{1, 3, 7, 9, 13, 17, 21} {
+		steps = append(steps, shaping.Step{Row: row, Stitches: -1})
+	}
+	want := []shaping.Phrase{{From: 1, Every: 2, Then: 4, Stitches: -1, Times: 5}, {From: 17, Every: 4, Stitches: -1, Times: 2}}
+	if diff := cmp.Diff(want, steps.Phrases()); diff != "" {
+		t.Errorf("(-want +got):\n%s", diff)
+	}
+}

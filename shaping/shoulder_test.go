@@ -133,6 +133,9 @@ func TestShoulderGroupsAreBounded(t *testing.T) {
 		_, err := shaping.ShoulderGroups(stitches, math.MaxInt)
 		needError(t, err, shaping.ErrRange)
 	}
+	if groups, err := shaping.ShoulderGroups(2*shaping.MaxNeedle, 2); err != nil || groups[0] != shaping.MaxNeedle {
+		t.Errorf("the widest shoulder: %v, %v", groups, err)
+	}
 }
 
 // Another habit, larger steps first: at the end of rows 177 to 182 7, 13 and 19

@@ -172,6 +172,7 @@ func TestActions(t *testing.T) {
 		}, nil, 0, 0},
 		{"waste in the middle", func(w *shaping.Work) { after(w, 2, do(shaping.DoWaste, one(l(3)))) }, can, 2, l(3)},
 		{"waste an empty needle", func(w *shaping.Work) { off(w, span(l(4), r(3))) }, can, 4, l(4)},
+		{"waste not all at the right", func(w *shaping.Work) { off(w, span(l(3), r(2))) }, can, 0, r(3)},
 		{"waste not all", func(w *shaping.Work) { off(w, span(l(2), r(3))) }, can, 0, l(3)},
 
 		{"bindOff where the row starts", boundOff, nil, 0, 0},
@@ -238,6 +239,12 @@ func TestActions(t *testing.T) {
 
 		{"fill", func(w *shaping.Work) { increased(w); before(w, 2, do(shaping.DoFill, one(l(1)))) }, nil, 0, 0},
 		{"fill missing", increased, can, 2, l(1)},
+		{"fill missing beside a held stitch", func(w *shaping.Work) {
+			heldAndWrapped(w)
+			before(w, 3, shift(span(r(1), r(3)), shaping.Right))
+			w.Panels[0].Right = shaping.Schedule{{Row: 3, Stitches: 1, Method: shaping.Fashioned}}
+			knits(w, 3, span(l(2), r(4)))
+		}, can, 3, r(1)},
 		{"fill a needle with a stitch", func(w *shaping.Work) { before(w, 2, do(shaping.DoFill, one(l(1)))) }, can, 2, l(1)},
 		{"fill a needle out of work", func(w *shaping.Work) { before(w, 2, do(shaping.DoFill, one(l(4)))) }, can, 2, l(4)},
 		{"two methods at one edge", func(w *shaping.Work) {

@@ -99,6 +99,11 @@ func TestStatesAgreeWithCloth(t *testing.T) {
 					t.Errorf("%s, %s, row %d: the wale of %v is %d rows high, want %d", w.name, row.Panel, row.Row, n, s.Height(n), heights[n])
 				}
 			}
+			for _, n := range []shaping.Needle{cloth.Needles().First.Toward(shaping.Left, 1), cloth.Needles().Last.Toward(shaping.Right, 1)} {
+				if s.Height(n) != 0 || s.IsWrapped(n) {
+					t.Errorf("%s, %s, row %d: something is at %v", w.name, row.Panel, row.Row, n)
+				}
+			}
 			if s.Carriage() != row.From.Opposite() || s.Rows() != i+1 || !s.Ledger().Balances() {
 				t.Errorf("%s, %s, row %d: yarn at the %v, %d rows, %v", w.name, row.Panel, row.Row, s.Carriage(), s.Rows(), s.Ledger())
 			}
