@@ -153,6 +153,9 @@ func (f *trunk) steepArmhole(d drawing, err error) error {
 			found = append(found, "raise armhole.bindOff to "+f.spec.atLeast(atOnce))
 		}
 	}
+	if doublesDo(d, err) {
+		found = append(found, "methods.armhole "+doubles)
+	}
 	const afterAtOnce = 3 // the first row after what is taken off at once
 	if !tied(f.armhole.Several) && min(d.rows-1, f.lastArmholeRow()) >= afterAtOnce {
 		found = append(found, "methods.armhole bindOff")

@@ -2,7 +2,9 @@ package garment
 
 import (
 	"fmt"
+	"slices"
 
+	"example.com/walewise/curve"
 	"example.com/walewise/shaping"
 )
 
@@ -153,6 +155,20 @@ func neighbours(steps shaping.Schedule) bool {
 		}
 	}
 	return false
+}
+
+// doubles are single and double decreases, as a document says them.
+const doubles = `["fashioned", "fashioned"]`
+
+// doublesDo reports whether an edge that single decreases cannot work could be worked with
+// double ones, given the error of its trace.
+func doublesDo(d drawing, err error) bool {
+	rules := d.rules
+	if rules.Most != 1 {
+		return false
+	}
+	rules.Most = 2
+	return slices.Contains(nearest(err), curve.Request{Stitches: d.stitches, Rows: d.rows, Rules: rules})
 }
 
 // words says a pair's way of taking stitches off.

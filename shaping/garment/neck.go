@@ -80,6 +80,9 @@ func (f *trunk) steepNeck(d drawing, err error) error {
 			found = append(found, "at least "+f.spec.atLeast(f.gauge.Height(rows)))
 		}
 	}
+	if doublesDo(d, err) {
+		found = append(found, "methods.neck "+doubles)
+	}
 	found = append(found, "methods.neck hold or bindOff")
 	return f.neckError(fmt.Sprintf("%s cannot go %s over %s: %s",
 		plural.Stitches(d.stitches), f.neck.words(), plural.Rows(d.rows), ways(found, "")))

@@ -291,7 +291,7 @@ var refusals = []refused{
 	},
 	{
 		func(s *garment.Spec) { s.Neck.Shape, s.Methods.Neck = garment.VeeNeck, garment.By(shaping.Fashioned) },
-		"neck.depth 8 cm: 20 stitches cannot go by single decreases over 24 rows: at least 13.4 cm, or methods.neck hold or bindOff", "neck.depth", garment.ErrFit,
+		`neck.depth 8 cm: 20 stitches cannot go by single decreases over 24 rows: at least 13.4 cm, or methods.neck ["fashioned", "fashioned"], or methods.neck hold or bindOff`, "neck.depth", garment.ErrFit,
 		[]change{
 			func(s *garment.Spec) { s.Neck.Depth = length("13.4 cm") },
 			func(s *garment.Spec) { s.Methods.Neck = garment.By(shaping.Hold) },
@@ -338,7 +338,7 @@ var refusals = []refused{
 		func(s *garment.Spec) {
 			s.Armhole.Inset, s.Methods.Armhole = length("7 cm"), garment.By(shaping.Fashioned)
 		},
-		"armhole.inset 7 cm: 15 stitches cannot go by single decreases over 25 rows: raise armhole.curve to 9.7 cm, or methods.armhole bindOff", "armhole.inset", garment.ErrFit,
+		`armhole.inset 7 cm: 15 stitches cannot go by single decreases over 25 rows: raise armhole.curve to 9.7 cm, or methods.armhole ["fashioned", "fashioned"], or methods.armhole bindOff`, "armhole.inset", garment.ErrFit,
 		[]change{
 			func(s *garment.Spec) { s.Armhole.Curve = given("9.7 cm") },
 			func(s *garment.Spec) { s.Methods.Armhole = garment.By(shaping.BindOff) },

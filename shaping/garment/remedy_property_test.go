@@ -214,6 +214,9 @@ func cures(refusal *garment.Error, edge string, pair func(*garment.Spec) *garmen
 	found := map[string]change{}
 	by := func(p garment.Pair) change { return func(s *garment.Spec) { *pair(s) = p } }
 	methods := refusal.Field == edge || strings.Contains(refusal.Want, edge)
+	if strings.Contains(refusal.Want, edge+` ["fashioned", "fashioned"]`) {
+		found[edge+" doubles"] = by(garment.Pair{Several: shaping.Fashioned, Single: shaping.Fashioned})
+	}
 	for _, m := range []shaping.Method{shaping.Hold, shaping.BindOff} {
 		if methods && strings.Contains(refusal.Want, m.String()) {
 			found[edge+" "+m.String()] = by(garment.By(m))
