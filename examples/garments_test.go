@@ -94,7 +94,7 @@ func pulloverSums(t *testing.T) string {
 	margin := fmt.Sprintf(" × (100 + %v) ÷ 100", yarn.Margin)
 	return table(t,
 		sum{"width of the front", fmt.Sprintf("%v × %d ÷ %v", spec.Body.Width, s.Stitches, s.Width), nearest, stitches(front.Finished(front.Widths.Body))},
-		sum{"edge of a cap", fmt.Sprintf("(%s) ÷ 2 + %v", strings.Join(armholes, " + "), spec.Sleeve.Ease), exactly, cm(edge.Asked)},
+		sum{"edge wanted of a cap", fmt.Sprintf("(%s) ÷ 2 + %v", strings.Join(armholes, " + "), spec.Sleeve.Ease), exactly, cm(edge.Asked)},
 		sum{"neck opening", round, exactly, cm(band.Length())},
 		sum{"  stretched", round + fmt.Sprintf(" × (100 + %v) ÷ 100", spec.Neck.Stretch), exactly, cm(opening)},
 		sum{"yarn", grams, exactly, yarn.Total.Grams.StringFixed(1) + " g"},

@@ -1,6 +1,7 @@
 package shaping
 
-// Method is how stitches go or come at an edge. The zero value is no method.
+// Method is how stitches go or come at an edge: Hold, BindOff, Fashioned or CastOn. The zero
+// value is no method.
 type Method uint8
 
 // The methods.

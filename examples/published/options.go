@@ -44,7 +44,7 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	var o options
 	flags := command.Flags("published", usage, stderr)
 	flags.StringVar(&o.form, "as", text, "print as `FORM`: text, csv or json")
-	flags.StringVar(&o.only, "only", "", "print the example with this `ID` alone, with its inputs")
+	flags.StringVar(&o.only, "only", "", "print the example with this `ID` alone, with its inputs; all of them are printed without it")
 	flags.StringVar(&o.table, "table", "", "read the examples from `FILE`, - for standard input; without it from testdata/published.json in this folder or one above it")
 	err := command.Parse(flags, args, func(rest []string) string { return o.problem(rest) })
 	return o, err

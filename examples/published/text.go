@@ -21,6 +21,10 @@ const (
 // writeText writes the examples by their topics, in the order in which topics first appear.
 func writeText(w io.Writer, list []compared) error {
 	var b strings.Builder
+	words(&b, "", "Each has a name, what it asks, both answers, why they differ if they do, and the source. "+
+		"A source is as it was seen, but for: computed, worked out here from what it says; its last line by its method, "+
+		"where it leaves off before the answer; from memory, not confirmed.")
+	b.WriteByte('\n')
 	for _, topic := range topics(list) {
 		beside(&b, strings.ToUpper(topic), "published", "the library gives")
 		b.WriteByte('\n')

@@ -24,7 +24,7 @@ type inputs struct {
 func newInputs(flags *flag.FlagSet) sample.Inputs[regauged] {
 	in := &inputs{flags: flags}
 	flags.StringVar(&in.file, "new", "", "read the new gauge, swatch or swatches from `FILE`; - is standard input; together with -spec")
-	flags.IntVar(&in.knitted, "knitted", 0, "go on with one piece of which so many `ROWS` are knitted")
+	flags.IntVar(&in.knitted, "knitted", 0, "`ROWS` of one piece are knitted already: plan the rest of it")
 	flags.StringVar(&in.piece, "piece", "", "with -knitted: the `PIECE`, such as \"back\"; without it the first one")
 	return in
 }

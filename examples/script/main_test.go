@@ -53,6 +53,18 @@ func TestScripts(t *testing.T) {
 			golden.Check(t, "testdata/"+c.golden, []byte(out))
 		})
 	}
+	for _, c := range []struct{ name, interpreter, args, says string }{
+		{"a gauge without rows", "sh", "edges.sh 20x28 22", "edges.sh: 22: write stitches x rows over 10 cm, such as 22x30"},
+		{"a gauge that is none", "sh", "edges.sh -h", "edges.sh: -h: write stitches x rows over 10 cm, such as 22x30"},
+		{"help", "python3", "plan.py -h", "Account for the stitches of each panel"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			out, messages, err := sampletest.Script(t, ".", c.interpreter, strings.Fields(c.args)...)
+			if _, ended := errors.AsType[*exec.ExitError](err); !ended || out != "" || !strings.HasPrefix(messages, c.says) {
+				t.Errorf("error %v, printed %q, said %q", err, out, messages)
+			}
+		})
+	}
 	// What the sample program refuses is said by it, and the script ends.
 	t.Run("no such spec", func(t *testing.T) {
 		out, messages, err := sampletest.Script(t, ".", "python3", "plan.py", "nosuch.json")

@@ -16,6 +16,11 @@ import sys
 TOP = pathlib.Path(__file__).resolve().parents[2]
 
 
+def usage(args):
+    if len(args) > 1 or any(arg.startswith("-") for arg in args):
+        sys.exit(__doc__.strip())
+
+
 def plan(spec=None):
     command = ["go", "run", "./examples/frontpiece", "-as", "json"]
     if spec:
@@ -44,7 +49,8 @@ def account(panel, rows):
 
 
 line = "{:<12}{:>8}{:>8}{:>8}{:>8}{:>8}"
-for piece in plan(*sys.argv[1:2])["pieces"]:
+usage(sys.argv[1:])
+for piece in plan(*sys.argv[1:])["pieces"]:
     print(line.format(piece["name"], "begins", "left", "right", "ends", "loops"))
     for panel in piece["panels"]:
         print(line.format(panel["name"], *account(panel, piece["rows"])))

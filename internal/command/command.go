@@ -50,6 +50,7 @@ func Flags(name, usage string, stderr io.Writer) *flag.FlagSet {
 	flags.Usage = func() {
 		fmt.Fprint(flags.Output(), usage)
 		flags.PrintDefaults()
+		fmt.Fprint(flags.Output(), "\nExit status 0; 1, with one line that says why, if it cannot be done; 2 for wrong usage.\n")
 	}
 	return flags
 }

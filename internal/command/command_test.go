@@ -27,7 +27,7 @@ func TestParse(t *testing.T) {
 		{[]string{"---"}, "p: bad flag syntax: ---" + lists, command.ErrUsage},
 		{[]string{"-rows"}, "p: flag needs an argument: -rows" + lists, command.ErrUsage},
 		{[]string{"-rows", "1e400"}, `p: invalid value "1e400" for flag -rows: parse error` + lists, command.ErrUsage},
-		{[]string{"-h"}, "p knits.\n  -rows int\n    \tso many\n", command.ErrHelp},
+		{[]string{"-h"}, "p knits.\n  -rows int\n    \tso many\n\nExit status 0; 1, with one line that says why, if it cannot be done; 2 for wrong usage.\n", command.ErrHelp},
 	} {
 		var said bytes.Buffer
 		flags := command.Flags("p", "p knits.\n", &said)

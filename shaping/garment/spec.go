@@ -53,7 +53,7 @@ type Start struct {
 	Band gauge.Length `json:"band,omitzero"` // height of the band knitted first, part of the body's length
 }
 
-// StartEdge is the lower edge of a piece.
+// StartEdge is the lower edge of a piece: WasteEdge or ClosedEdge.
 type StartEdge uint8
 
 // The lower edges.
@@ -120,7 +120,8 @@ type Armhole struct {
 	Path string `json:"path,omitzero"`
 }
 
-// NeckShape is the form of the neck edge.
+// NeckShape is the form of the neck edge: RoundNeck, VeeNeck, SquareNeck or PathNeck. The
+// zero value is no shape.
 type NeckShape uint8
 
 // The neck shapes.

@@ -1,6 +1,6 @@
 package garment
 
-// Cap is how a sleeve ends at the top.
+// Cap is how a sleeve ends at the top: StraightTop or SetInCap.
 type Cap uint8
 
 // The tops of sleeves.
