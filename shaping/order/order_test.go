@@ -335,6 +335,8 @@ func TestErrors(t *testing.T) {
 			"order: front: shoulder from row -1: rows count from 1, and 0 leaves it open", nil},
 		{"nowhere", func(o *order.Outline) { o.Place = 0 },
 			"order: front: place Place(0): a piece is worked on the bed or in the hand", nil},
+		{"nothing at all", func(o *order.Outline) { *o = order.Outline{} },
+			"order: piece without a name: place Place(0): a piece is worked on the bed or in the hand", nil},
 		{"no carriage", func(o *order.Outline) { o.Carriage = 0 },
 			"order: front: the carriage stands left or right before row 1", nil},
 		{"a shoulder that cannot come back", func(o *order.Outline) {

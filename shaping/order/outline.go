@@ -63,7 +63,11 @@ type Error struct {
 }
 
 func (e *Error) Error() string {
-	text := "order: " + e.Piece
+	piece := e.Piece
+	if piece == "" {
+		piece = "piece without a name"
+	}
+	text := "order: " + piece
 	if e.Panel != "" {
 		text += ", " + e.Panel
 	}
