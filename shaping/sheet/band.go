@@ -230,7 +230,11 @@ func (b bandWriter) at(p garment.Part) string {
 func (b bandWriter) from(p garment.Part) string {
 	switch p.Kind {
 	case garment.SeamPart:
-		return fmt.Sprintf("the seam of the wearer's %v shoulder", worn(p.Side, b.work.Facing, p.Piece == shaping.Back))
+		where := "seam of"
+		if b.apart() { // the shoulder is joined after the strips
+			where = "end at"
+		}
+		return fmt.Sprintf("the %s the wearer's %v shoulder", where, worn(p.Side, b.work.Facing, p.Piece == shaping.Back))
 	case garment.PointPart:
 		if p.Piece == shaping.Front && b.piece.Spec.Neck.Shape == garment.VeeNeck {
 			return "front, the point of the vee"
