@@ -80,6 +80,7 @@ func TestRoundTogetherRefuses(t *testing.T) {
 		{"odd from two equal parts", 41, []gauge.Part{{Want: gauge.Whole(20), Times: 2}}, gauge.ErrParity},
 		{"too far away", 179, []gauge.Part{{Want: gauge.Whole(50)}}, gauge.ErrRange},
 		{"a least that is too large", 10, []gauge.Part{{Want: gauge.Whole(10), Least: math.MaxInt}}, gauge.ErrRange},
+		{"what a repeat of 3 plus 1 does not have", 5, []gauge.Part{{Want: gauge.Whole(5), Grid: gauge.Rounding{Multiple: 3, Plus: 1}}}, gauge.ErrParity},
 		{"odd from 5 even parts", 111, many(5), gauge.ErrParity},
 		{"odd from 16 even parts", 441, many(16), gauge.ErrParity},
 	} {
