@@ -17,6 +17,24 @@ A request:
 
   ` + sample + `
 
+Keys of its rules, and what stands for one that is left out:
+
+  every   steps stand at every so manieth row; 1
+  phase   rows below the first of these rows, less than every; 0
+  apart   rows from one step to the next at least; 1
+  most    stitches in one step at most, 0 for any number; 0
+  base    stitches at most in the first of these rows, if more than most, or any
+          number if most is 0; 0, which is no base
+  plain   rows at the upper end without steps; 0
+  single  every and phase of steps of one stitch, if not the same
+  coming  rules for stitches that come, if not the same
+
+Beside the rules, most is how many phrases a wording has at most (12), and alternate
+whether a phrase may have two distances in turn (true).
+
+A request that cannot be used does not change the exit status: look for "error" in the
+answer.
+
 `
 
 const sample = `{"id": "n1", "path": "M 0 240 C 60 240 120 180 120 0", "gauge": {"stitches": "10", "rows": "10", "over": "100 mm"}, "rules": {"every": 2, "apart": 2}}`
