@@ -262,6 +262,7 @@ func TestActions(t *testing.T) {
 			before(w, 3, shaping.Action{Do: shaping.DoCarriage, Side: shaping.Right})
 		}, can, 3, 0},
 		{"counter", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: 2}) }, nil, 0, 0},
+		{"counter at the beginning", func(w *shaping.Work) { before(w, 1, shaping.Action{Do: shaping.DoCounter}) }, nil, 0, 0},
 		{"counter at another row", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: 3}) }, not, 3, 0},
 		{"counter below 0", func(w *shaping.Work) { before(w, 3, shaping.Action{Do: shaping.DoCounter, Counter: -1}) }, can, 3, 0},
 		{"counter in the hand", func(w *shaping.Work) {

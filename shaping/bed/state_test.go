@@ -188,3 +188,41 @@ func TestThereIsNoSuchRow(t *testing.T) {
 		t.Errorf("of no work: %v", err)
 	}
 }
+
+// A stitch that was bound off is told from those on hold and on waste yarn.
+func TestStateTellsWhatIsGone(t *testing.T) {
+	w := six()
+	boundOff(&w)
+	s, err := bed.KnitTo(w, shaping.Body, 3)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := s.BoundOff(); !slices.Equal(got, []shaping.Span{one(l(3))}) || len(s.OnWaste()) > 0 || len(s.OnHold()) > 0 {
+		t.Errorf("bound off %v, on waste yarn %v, on hold %v", got, s.OnWaste(), s.OnHold())
+	}
+	if got := s.String(); !strings.HasPrefix(got, w.Name+", row 3 of the body") {
+		t.Errorf("it says %q", got)
+	}
+	if got := (bed.State{}).String(); got != "no state" {
+		t.Errorf("nothing says %q", got)
+	}
+}
+
+// The reason names what a needle is, not what it should be.
+func TestReasonsForNeedles(t *testing.T) {
+	for _, c := range []struct {
+		change func(w *shaping.Work)
+		reason string
+	}{
+		{func(w *shaping.Work) { heldAndWrapped(w); before(w, 3, do(shaping.DoHold, one(l(3)))) }, "hold: it is on hold already"},
+		{func(w *shaping.Work) { before(w, 3, do(shaping.DoHold, one(l(4)))) }, "hold: it holds no stitch"},
+		{func(w *shaping.Work) { before(w, 3, do(shaping.DoReturn, one(l(3)))) }, "return: it is not on hold"},
+	} {
+		w := six()
+		c.change(&w)
+		_, err := bed.Knit(w)
+		if got := asRefusal(t, err); got.Reason != c.reason {
+			t.Errorf("says %q, want %q", got.Reason, c.reason)
+		}
+	}
+}
