@@ -69,12 +69,12 @@ func in(d decimal.Decimal, u Unit) Length { return Millimetres(held(d).Mul(milli
 // held returns a number that can be computed with at once: comparing numbers writes out the
 // zeros that an exponent stands for.
 func held(d decimal.Decimal) decimal.Decimal {
-	switch most, exponent := mostExponent, d.Exponent(); {
-	case exponent > most:
-		return decimal.NewFromBigInt(d.Coefficient(), most)
-	case exponent >= -most:
+	switch exponent := d.Exponent(); {
+	case exponent > mostExponent:
+		return decimal.NewFromBigInt(d.Coefficient(), mostExponent)
+	case exponent >= -mostExponent:
 		return d
-	case d.NumDigits() < int(-exponent-most): // nothing of it is left
+	case int64(exponent)+int64(d.NumDigits()) <= -int64(mostExponent): // nothing of it is left
 		return decimal.Decimal{}
 	}
 	return d.Truncate(mostExponent)

@@ -153,9 +153,12 @@ func (p Piece) check(path string) error {
 		if err := checkText(fmt.Sprintf("%s.edges[%d]", path, i), edge.Name+edge.Path+edge.Words); err != nil {
 			return err
 		}
-		for name, area := range map[string]decimal.Decimal{"area": edge.Area, "floor": edge.Floor} {
-			if e := area.Exponent(); e < -mostPlaces || e > mostPlaces {
-				return fault(fmt.Sprintf("%s.edges[%d].%s", path, i, name), "with too many digits", fmt.Sprintf("at most %d places", mostPlaces), nil)
+		for _, square := range []struct {
+			name string
+			area decimal.Decimal
+		}{{"area", edge.Area}, {"floor", edge.Floor}} {
+			if e := square.area.Exponent(); e < -mostPlaces || e > mostPlaces {
+				return fault(fmt.Sprintf("%s.edges[%d].%s", path, i, square.name), "with too many digits", fmt.Sprintf("at most %d places", mostPlaces), nil)
 			}
 		}
 	}

@@ -70,12 +70,13 @@ func open(text []byte, format string) (*node, error) {
 
 // hint says what to do with a document of another format, if there is something to do.
 func hint(given, format string) string {
-	name, _, _ := strings.Cut(format, "/")
-	version, same := strings.CutPrefix(given, name+"/")
-	switch number, err := strconv.Atoi(version); {
-	case format == PlanFormat && given == SpecFormat:
+	if format == PlanFormat && given == SpecFormat {
 		return "; this is a spec: make a plan of it first"
-	case same && err == nil && number > 1:
+	}
+	name, known, _ := strings.Cut(format, "/")
+	version, same := strings.CutPrefix(given, name+"/")
+	newest, _ := strconv.Atoi(known)
+	if number, err := strconv.Atoi(version); same && err == nil && number > newest {
 		return "; this is a later version: a later release of walewise reads it"
 	}
 	return ""
