@@ -211,6 +211,20 @@ func TestSpanAgreesWithTheBed(t *testing.T) {
 	})
 }
 
+// Needles that there are not would never end.
+func TestSpanAllEndsWithTheNeedles(t *testing.T) {
+	count := 0
+	for n := range (shaping.Span{First: -1 << 30, Last: 1 << 30}).All() {
+		if !n.IsValid() {
+			t.Fatal(n)
+		}
+		count++
+	}
+	if count != 2*shaping.MaxNeedle {
+		t.Errorf("%d needles", count)
+	}
+}
+
 func TestSpanAllStopsEarly(t *testing.T) {
 	seen := 0
 	for range shaping.Centred(10).All() {

@@ -133,12 +133,13 @@ func (s Span) Beyond(side Side, count int) Span {
 	return spanAt(s.Last.Index()+1, count)
 }
 
-// All yields the needles from left to right. The sequence can be ranged over
-// more than once.
+// All yields the needles from left to right, none beyond [MaxNeedle]. The sequence can be
+// ranged over more than once.
 func (s Span) All() iter.Seq[Needle] {
 	return func(yield func(Needle) bool) {
-		for i := range s.Len() {
-			if !yield(NeedleAt(s.First.Index() + i)) {
+		first := s.First.Index()
+		for i := max(first, -MaxNeedle); i < min(first+s.Len(), MaxNeedle); i++ {
+			if !yield(NeedleAt(i)) {
 				return
 			}
 		}

@@ -27,8 +27,8 @@ type Piece struct {
 }
 
 // Made reports whether there are pieces and all of them are as this package planned and
-// knitted them: it knits them once more. The zero Piece is not, nor is one whose work or
-// gauge was changed.
+// knitted them: it knits them once more. The zero Piece is not, nor is one whose work
+// was changed or whose gauge is gone.
 func Made(pieces ...Piece) bool {
 	for _, p := range pieces {
 		cloth, err := bed.Knit(p.Work)

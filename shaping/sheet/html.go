@@ -22,7 +22,7 @@ import (
 // It returns the first error of w, and [ErrPiece] for a set without pieces, or with one that
 // was not planned and knitted.
 func WriteSetPage(w io.Writer, set garment.Set) error {
-	if !garment.Made(set.Pieces...) {
+	if !made(set) {
 		return ErrPiece
 	}
 	v, err := newView(set)

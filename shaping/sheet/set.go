@@ -13,13 +13,19 @@ import (
 	"example.com/walewise/shaping/garment"
 )
 
+// made reports whether all pieces were planned and knitted, and the bands with them.
+func made(set garment.Set) bool {
+	noBand := func(p garment.Piece) bool { return p.Spec.Band == nil }
+	return garment.Made(set.Pieces...) && (len(set.Bands) == 0 || !slices.ContainsFunc(set.Pieces, noBand))
+}
+
 // WriteSet writes the instructions of a whole garment: a table of its pieces, the checks
 // between them, the order in which they are joined, and then each piece as [Write] does,
 // with what is the same for all of them said once, and the bands that are picked up from
 // them. It returns the first error of w, and [ErrPiece] for a set without pieces, or with
 // one that was not planned and knitted.
 func WriteSet(w io.Writer, set garment.Set) error {
-	if !garment.Made(set.Pieces...) {
+	if !made(set) {
 		return ErrPiece
 	}
 	s := newSetWriter(&page{w: w}, set)

@@ -4,10 +4,12 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"example.com/walewise/gauge"
 	"example.com/walewise/internal/golden"
 	"example.com/walewise/shaping"
 	"example.com/walewise/shaping/garment"
@@ -93,11 +95,17 @@ func checkSet(t *testing.T, s garment.Spec, joining int) {
 
 func TestNoSet(t *testing.T) {
 	_, set := writeSet(t, jumper())
+	withBand := jumper()
+	withBand.Band = &garment.BandSpec{Height: gauge.MustParseLength("2 cm")}
+	_, banded := writeSet(t, withBand)
 	set.Pieces[2].Work.Rows = nil
-	for _, set := range []garment.Set{{}, set} {
-		var out bytes.Buffer
-		if err := sheet.WriteSet(&out, set); !errors.Is(err, sheet.ErrPiece) || out.Len() > 0 {
-			t.Errorf("error %v, %d bytes", err, out.Len())
+	banded.Pieces[0].Spec = garment.Spec{}
+	for _, set := range []garment.Set{{}, set, banded} {
+		for _, write := range []func(io.Writer, garment.Set) error{sheet.WriteSet, sheet.WriteSetPage} {
+			var out bytes.Buffer
+			if err := write(&out, set); !errors.Is(err, sheet.ErrPiece) || out.Len() > 0 {
+				t.Errorf("error %v, %d bytes", err, out.Len())
+			}
 		}
 	}
 }
