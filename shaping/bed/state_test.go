@@ -203,6 +203,11 @@ func TestStateTellsWhatIsGone(t *testing.T) {
 	if got := s.String(); !strings.HasPrefix(got, w.Name+", row 3 of the body") {
 		t.Errorf("it says %q", got)
 	}
+	held := six()
+	heldAndWrapped(&held)
+	if s, err = bed.KnitTo(held, shaping.Body, 2); err != nil || !s.IsWrapped(l(3)) || s.IsWrapped(l(2)) {
+		t.Errorf("wrapped: L3 %v, L2 %v (%v)", s.IsWrapped(l(3)), s.IsWrapped(l(2)), err)
+	}
 	if got := (bed.State{}).String(); got != "no state" {
 		t.Errorf("nothing says %q", got)
 	}
