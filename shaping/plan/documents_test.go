@@ -39,12 +39,12 @@ func documentOf[T any](format, text string, read func(io.Reader) (T, error), wri
 	}}
 }
 
-// broken is what a disk says that is gone.
-var broken = errors.New("the disk is gone")
+// errBroken is what a disk says that is gone.
+var errBroken = errors.New("the disk is gone")
 
 type brokenWriter struct{}
 
-func (brokenWriter) Write([]byte) (int, error) { return 0, broken }
+func (brokenWriter) Write([]byte) (int, error) { return 0, errBroken }
 
 func TestDocumentsOnBrokenDisks(t *testing.T) {
 	for _, d := range documents(t) {
@@ -52,11 +52,11 @@ func TestDocumentsOnBrokenDisks(t *testing.T) {
 			t.Fatal(d.format, err)
 		}
 		for name, err := range map[string]error{
-			"read":    d.rewrite(iotest.ErrReader(broken), io.Discard),
-			"half":    d.rewrite(io.MultiReader(strings.NewReader(d.text[:40]), iotest.ErrReader(broken)), io.Discard),
+			"read":    d.rewrite(iotest.ErrReader(errBroken), io.Discard),
+			"half":    d.rewrite(io.MultiReader(strings.NewReader(d.text[:40]), iotest.ErrReader(errBroken)), io.Discard),
 			"written": d.rewrite(strings.NewReader(d.text), brokenWriter{}),
 		} {
-			if !errors.Is(err, broken) {
+			if !errors.Is(err, errBroken) {
 				t.Errorf("%s %s: %v does not wrap what the disk says", d.format, name, err)
 			}
 		}
