@@ -3,6 +3,7 @@ package curve_test
 import (
 	"fmt"
 	"math/rand/v2"
+	"os"
 	"slices"
 	"testing"
 
@@ -98,14 +99,21 @@ func smallRules(yield func(shaping.Rules) bool) {
 	}
 }
 
-// Every box of up to 6 rows and 6 stitches, against every schedule there is; of drawn
-// forms up to 4.
-func TestTraceEqualsBruteForce(t *testing.T) {
-	largest := 6
-	if testing.Short() {
-		largest = 4
+// largestBox is up to how many rows and stitches every box is compared with brute force: 6 take
+// half a minute, and are asked for by .ci/long.
+func largestBox() int {
+	switch {
+	case testing.Short():
+		return 4
+	case os.Getenv("WALEWISE_EXHAUSTIVE") == "":
+		return 5
 	}
-	traceEveryBox(t, plainForms(), largest)
+	return 6
+}
+
+// Every box is compared with every schedule there is; of drawn forms up to 4 rows and stitches.
+func TestTraceEqualsBruteForce(t *testing.T) {
+	traceEveryBox(t, plainForms(), largestBox())
 	traceEveryBox(t, drawnForms(), 4)
 }
 

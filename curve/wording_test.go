@@ -70,10 +70,7 @@ func checkSaid(t tester, about string, d curve.Drawing, w curve.Wordings, rules 
 // Every box of up to 6 rows and 5 stitches, of drawn edges of up to 4 and 3, against every
 // schedule there is.
 func TestWordingsEqualBruteForce(t *testing.T) {
-	largest := 6
-	if testing.Short() {
-		largest = 4
-	}
+	largest := largestBox()
 	for i, f := range forms() {
 		if i >= len(plainForms()) {
 			largest = 4 // of the drawn ones too
