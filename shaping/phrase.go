@@ -64,7 +64,7 @@ func (s Schedule) phrases(inTurn func(step Step, by int) bool) []Phrase {
 	for from := len(s) - 1; from >= 0; from-- {
 		fewest[from] = math.MaxInt
 		for to := range s.runs(from, inTurn) {
-			if fewest[to] < fewest[from] || fewest[to] == fewest[from]-1 {
+			if fewest[to] < fewest[from] { // of as few, the one that ends later
 				fewest[from], ends[from] = fewest[to]+1, to
 			}
 		}
