@@ -5,7 +5,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 exec </dev/null
 
 # Nothing that a developer has set changes what is checked.
-unset WALEWISE_UPDATE RAPID_CHECKS RAPID_SEED RAPID_STEPS RAPID_FAILFILE
+unset WALEWISE_UPDATE WALEWISE_EXHAUSTIVE WALEWISE_NEED_HOSTILE RAPID_CHECKS RAPID_SEED RAPID_STEPS RAPID_FAILFILE
 export GOWORK=off RAPID_NOFAILFILE=1
 
 scratch=$(mktemp -d)

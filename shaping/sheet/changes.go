@@ -18,7 +18,7 @@ import (
 // changes as one before it, is said in a line. It returns the first error of w, and
 // [ErrPiece] for a set without pieces, or with one that was not planned and knitted.
 func WriteChanges(w io.Writer, before, after garment.Set) error {
-	if !garment.Made(before.Pieces...) || !garment.Made(after.Pieces...) {
+	if !made(before) || !made(after) {
 		return ErrPiece
 	}
 	c := changeWriter{page: &page{w: w}, before: before, after: after}

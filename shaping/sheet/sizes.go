@@ -46,7 +46,7 @@ func WriteSizes(w io.Writer, r sizes.Range) error {
 // planned reports whether all sizes have pieces that were made.
 func planned(r sizes.Range) bool {
 	return len(r.Sizes) > 0 && !slices.ContainsFunc(r.Sizes, func(s sizes.Size) bool {
-		return !garment.Made(s.Set.Pieces...)
+		return !made(s.Set)
 	})
 }
 
